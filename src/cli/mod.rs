@@ -1,0 +1,127 @@
+//! The command line: one file a command.
+//!
+//! Promises that a mistake gets one clear line on standard error and exit 2 (usage) or 1
+//! (failure), and that nothing else is printed there.
+
+mod ask;
+mod talk;
+
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand};
+
+use crate::desk::{Desk, DeskError};
+use crate::quantity::UnitSystem;
+use crate::store::{Store, StoreError};
+
+/// How to make the water at hand safe to drink.
+///
+/// Without a command: the conversation in the terminal.
+#[derive(Debug, Parser)]
+#[command(name = "matone", version, about, long_about = None)]
+struct Arguments {
+    #[command(subcommand)]
+    command: Option<Command>,
+}
+
+#[derive(Debug, Subcommand)]
+enum Command {
+    /// One message in, the reply on standard output.
+    Ask(ask::AskArguments),
+}
+
+/// Why a command failed.
+#[derive(Debug, thiserror::Error)]
+enum CliError {
+    /// The arguments do not say what to do.
+    #[error("{0}")]
+    Usage(String),
+    #[error("{0}")]
+    Desk(#[from] DeskError),
+    #[error("{0}")]
+    Store(#[from] StoreError),
+    #[error("{0}")]
+    Io(#[from] std::io::Error),
+    #[error("the answer cannot be written as JSON: {0}")]
+    Json(#[from] serde_json::Error),
+    #[error("the terminal cannot be used: {0}")]
+    Terminal(#[from] rustyline::error::ReadlineError),
+    #[error("this system names no folder for a program's data; name a file with --store")]
+    NoDataFolder,
+}
+
+/// Runs the program with the arguments of the process.
+#[must_use]
+pub fn run() -> ExitCode {
+    let arguments = match Arguments::try_parse() {
+        Ok(arguments) => arguments,
+        Err(error) => return usage(&error),
+    };
+    let done = match arguments.command {
+        None => talk::run(),
+        Some(Command::Ask(arguments)) => ask::run(&arguments),
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => complain(&error),
+    }
+}
+
+#[expect(
+    clippy::print_stderr,
+    reason = "this is where the program speaks of its own failure"
+)]
+fn complain(error: &CliError) -> ExitCode {
+    // A reader that went away (`matone ask … | head -1`) is no failure of ours.
+    if let CliError::Io(io) = error
+        && io.kind() == std::io::ErrorKind::BrokenPipe
+    {
+        return ExitCode::SUCCESS;
+    }
+    eprintln!("matone: {error}");
+    match error {
+        CliError::Usage(_) => ExitCode::from(2),
+        CliError::Desk(_)
+        | CliError::Store(_)
+        | CliError::Io(_)
+        | CliError::Json(_)
+        | CliError::Terminal(_)
+        | CliError::NoDataFolder => ExitCode::from(1),
+    }
+}
+
+/// Help and version go to standard output; a mistake gets its first line.
+#[expect(
+    clippy::print_stderr,
+    reason = "this is where the program speaks of a wrong call"
+)]
+fn usage(error: &clap::Error) -> ExitCode {
+    if !error.use_stderr() {
+        // Nobody to show the help to is no failure.
+        let _ = error.print();
+        return ExitCode::SUCCESS;
+    }
+    let text = error.to_string();
+    let line = text.lines().next().unwrap_or_default();
+    let line = line.strip_prefix("error: ").unwrap_or(line);
+    eprintln!("matone: {line} (see matone --help)");
+    ExitCode::from(2)
+}
+
+/// Where the conversation is kept unless told otherwise.
+fn data_file(name: &str) -> Result<PathBuf, CliError> {
+    let folders = directories::ProjectDirs::from("", "", "matone").ok_or(CliError::NoDataFolder)?;
+    Ok(folders.data_dir().join(name))
+}
+
+fn desk() -> Result<Desk, CliError> {
+    Ok(Desk::new(UnitSystem::default())?)
+}
+
+fn store(path: Option<&PathBuf>) -> Result<Store, CliError> {
+    Ok(match path {
+        Some(path) => Store::open(path)?,
+        None => Store::in_memory()?,
+    })
+}

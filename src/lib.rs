@@ -1,0 +1,26 @@
+//! matone answers, by SMS or chat, how to make the water at hand safe to drink.
+//!
+//! The rooms, in the order a message walks through them:
+//!
+//! - [`cli`]: the command line; one file a command.
+//! - [`desk`]: joins the rooms of the core for one message.
+//! - [`parser`]: text and a lexicon in, a request and its doubts out.
+//! - [`request`], [`quantity`]: what the parser and the core agree on.
+//! - [`dialogue`]: what is missing, what was asked, what a message hangs on.
+//! - [`treatment`]: published tables, doses, waits, refusals.
+//! - [`reply`]: words and segments.
+//! - [`contract`]: the JSON twins.
+//! - [`store`]: what is remembered.
+//! - [`locale`]: the languages, which are data.
+
+pub mod cli;
+pub mod contract;
+pub mod desk;
+pub mod dialogue;
+pub mod locale;
+pub mod parser;
+pub mod quantity;
+pub mod reply;
+pub mod request;
+pub mod store;
+pub mod treatment;

@@ -1,0 +1,479 @@
+//! Everything else that a message says of the water, the people and the place.
+//!
+//! In: items, amounts and scope.
+//! Out: single facts, each absent where it is not said or said in two ways.
+
+use jiff::civil::Date;
+
+use crate::quantity::limit;
+use crate::request::{AtHand, Chill, Clarity, Height, Person, Product, Sky};
+
+use super::amount::{Amount, Unit, number_at};
+use super::lexicon::Concept;
+use super::scope::{Scope, Standing};
+use super::tag::{Item, Tag};
+
+/// The items of a message with what was made of them.
+#[derive(Clone, Copy)]
+pub(super) struct Text<'a> {
+    pub(super) items: &'a [Item],
+    pub(super) amounts: &'a [Amount],
+    pub(super) scope: &'a Scope,
+}
+
+impl Text<'_> {
+    /// Whether a concept is said, not denied and not only told of.
+    pub(super) fn says(&self, concept: Concept) -> bool {
+        self.places(concept).next().is_some()
+    }
+
+    /// Whether a concept stands in the message, however it stands.
+    pub(super) fn mentions(&self, concept: Concept) -> bool {
+        self.items.iter().any(|item| item.is(concept))
+    }
+
+    /// Where a concept is said.
+    pub(super) fn places(&self, concept: Concept) -> impl Iterator<Item = usize> + '_ {
+        self.items
+            .iter()
+            .enumerate()
+            .filter(move |(i, item)| item.is(concept) && self.scope.stated(*i))
+            .map(|(i, _)| i)
+    }
+
+    /// Whether a word describes the container that follows.
+    fn of_container(&self, index: usize) -> bool {
+        self.items
+            .get(index + 1..)
+            .unwrap_or_default()
+            .iter()
+            .take(2)
+            .find(|item| !item.is_filler())
+            .is_some_and(|item| item.is(Concept::Container))
+    }
+
+    fn concept_at(&self, index: usize) -> Option<Concept> {
+        self.items.get(index).and_then(Item::concept)
+    }
+
+    fn window(&self, amount: &Amount, before: usize, after: usize) -> impl Iterator<Item = &Item> {
+        let start = amount.items.start.saturating_sub(before);
+        let end = (amount.items.end + after).min(self.items.len());
+        let stops = |item: &&Item| !item.ends_sentence();
+        let head = self
+            .items
+            .get(start..amount.items.start)
+            .unwrap_or_default();
+        let tail = self.items.get(amount.items.end..end).unwrap_or_default();
+        let head: Vec<&Item> = head.iter().rev().take_while(stops).collect();
+        head.into_iter().chain(tail.iter().take_while(stops))
+    }
+
+    fn beside(&self, amount: &Amount, concept: Concept, before: usize, after: usize) -> bool {
+        self.window(amount, before, after)
+            .any(|item| item.is(concept))
+    }
+
+    fn stated(&self) -> impl Iterator<Item = &Amount> {
+        self.amounts
+            .iter()
+            .filter(|amount| self.scope.stated(amount.items.start))
+    }
+}
+
+pub(super) fn clarity(text: Text<'_>) -> Option<Clarity> {
+    let mut clear = false;
+    let mut cloudy = false;
+    for (i, item) in text.items.iter().enumerate() {
+        let Some(concept) = item.concept() else {
+            continue;
+        };
+        let standing = text.scope.at(i);
+        match (concept, standing) {
+            // "A clear plastic bottle" says nothing of the water in it.
+            (Concept::Clear, _) if text.of_container(i) => {}
+            (Concept::Clear, Standing::Stated) => clear = true,
+            (Concept::Clear, Standing::Denied) => cloudy = true,
+            (Concept::Cloudy, Standing::Stated) => cloudy = true,
+            (Concept::Cloudy, Standing::Denied) => clear = true,
+            // "The water is clean", but not "to clean the floor".
+            (Concept::Clean, Standing::Stated | Standing::Denied) => {
+                let of_water = (1..=3).any(|back| {
+                    i.checked_sub(back).is_some_and(|j| {
+                        matches!(
+                            text.concept_at(j),
+                            Some(Concept::Water | Concept::WaterDepth)
+                        )
+                    })
+                });
+                if of_water {
+                    match standing {
+                        Standing::Denied => cloudy = true,
+                        Standing::Aside | Standing::Stated => clear = true,
+                    }
+                }
+            }
+            _ => {}
+        }
+    }
+    match (clear, cloudy) {
+        (true, false) => Some(Clarity::Clear),
+        (false, true) => Some(Clarity::Cloudy),
+        // "Not muddy, it is clear" agrees; "clear on top, muddy below" is cloudy: the larger dose.
+        (true, true) => Some(Clarity::Cloudy),
+        (false, false) => None,
+    }
+}
+
+pub(super) fn sky(text: Text<'_>) -> Option<Sky> {
+    let rain = text.says(Concept::Rain);
+    let cloudy = text.says(Concept::CloudySky);
+    let sunny = text.says(Concept::Sunny);
+    match (rain, cloudy, sunny) {
+        (true, _, _) => Some(Sky::Rain),
+        (false, true, _) => Some(Sky::Cloudy),
+        (false, false, true) => Some(Sky::Sunny),
+        (false, false, false) => None,
+    }
+}
+
+pub(super) fn chill(text: Text<'_>) -> Option<Chill> {
+    text.says(Concept::Cold).then_some(Chill::Cold)
+}
+
+pub(super) fn temperature(text: Text<'_>) -> Option<f64> {
+    // Bare degrees above this are hardly Celsius and hardly Fahrenheit: not used.
+    const BARE_CELSIUS_MAX: f64 = 32.0;
+    let mut found = text.stated().filter_map(|amount| {
+        let value = amount.value()?;
+        let celsius = match amount.unit {
+            Unit::Celsius => value,
+            Unit::Fahrenheit => (value - 32.0) / 1.8,
+            Unit::Degree => {
+                let of_product = text
+                    .window(amount, 2, 0)
+                    .any(|item| item.concept().is_some_and(super::product::is_product_word));
+                if of_product || value > BARE_CELSIUS_MAX {
+                    return None;
+                }
+                value
+            }
+            _ => return None,
+        };
+        limit::TEMPERATURE.check(celsius).ok()
+    });
+    let first = found.next()?;
+    found
+        .all(|other| (other - first).abs() < 0.5)
+        .then_some(first)
+}
+
+/// Bare degrees by a product's side: of what kind is not said.
+pub(super) fn degrees_of_product(text: Text<'_>) -> bool {
+    text.stated().any(|amount| {
+        amount.unit == Unit::Degree
+            && text
+                .window(amount, 2, 0)
+                .any(|item| item.concept().is_some_and(super::product::is_product_word))
+    })
+}
+
+pub(super) fn ph(text: Text<'_>) -> Option<f64> {
+    text.stated()
+        .filter(|amount| amount.unit == Unit::Ph)
+        .find_map(Amount::value)
+        .filter(|value| limit::PH.check(*value).is_ok())
+}
+
+pub(super) fn people(text: Text<'_>) -> Vec<Person> {
+    let mut people = Vec::new();
+    for (concept, person) in [
+        (Concept::Pregnant, Person::Pregnant),
+        (Concept::Thyroid, Person::Thyroid),
+        (Concept::Infant, Person::Infant),
+        (Concept::WeakImmunity, Person::WeakImmunity),
+    ] {
+        if text.says(concept) {
+            people.push(person);
+        }
+    }
+    people
+}
+
+pub(super) fn sewage(text: Text<'_>) -> bool {
+    text.says(Concept::Sewage)
+}
+
+pub(super) fn altitude(text: Text<'_>) -> Option<f64> {
+    text.stated().find_map(|amount| {
+        let Unit::Metres(factor) = amount.unit else {
+            return None;
+        };
+        let metres = amount.value()?;
+        let in_height_units = factor >= 0.3;
+        let is_height = in_height_units
+            && (text.beside(amount, Concept::Altitude, 4, 3)
+                || text.beside(amount, Concept::High, 4, 3)
+                || metres >= 300.0);
+        (is_height && limit::ALTITUDE.check(metres).is_ok()).then_some(metres)
+    })
+}
+
+pub(super) fn height(text: Text<'_>) -> Option<Height> {
+    text.says(Concept::High).then_some(Height::High)
+}
+
+pub(super) fn pore(text: Text<'_>) -> Option<f64> {
+    text.stated()
+        .filter(|amount| amount.unit == Unit::Micrometre)
+        .find_map(Amount::value)
+        .filter(|value| limit::PORE.check(*value).is_ok())
+}
+
+/// The mg of a tablet: one size, or none.
+pub(super) fn tablet_mg(text: Text<'_>) -> Result<Option<f64>, TwoSizes> {
+    let mut sizes: Vec<f64> = text
+        .stated()
+        .filter(|amount| amount.unit == Unit::Milligram)
+        .filter_map(|amount| {
+            let value = amount.value()?;
+            Some((amount.items.start, value))
+        })
+        .filter(|(start, _)| {
+            !text.scope.corrections.iter().any(|correction| {
+                start < correction
+                    && text.stated().any(|later| {
+                        later.unit == Unit::Milligram && later.items.start > *correction
+                    })
+            })
+        })
+        .map(|(_, value)| value)
+        .collect();
+    sizes.dedup();
+    match sizes.as_slice() {
+        [] => Ok(None),
+        [one] => Ok(Some(*one)),
+        _ => Err(TwoSizes),
+    }
+}
+
+/// Two sizes of tablet in one message.
+pub(super) struct TwoSizes;
+
+pub(super) fn at_hand(text: Text<'_>, named: &[Product]) -> Vec<AtHand> {
+    let mut found: Vec<AtHand> = Vec::new();
+    for (i, item) in text.items.iter().enumerate() {
+        if !text.scope.stated(i) {
+            continue;
+        }
+        let thing = match item.concept() {
+            Some(Concept::Filter) => Some(AtHand::Filter),
+            Some(Concept::Fire | Concept::Boil) => Some(AtHand::Fire),
+            Some(Concept::Sun | Concept::Sunny) => Some(AtHand::Sunlight),
+            Some(concept) => super::product::named_by(concept)
+                .or(match concept {
+                    Concept::Chlorine | Concept::Hypochlorite if named.len() == 1 => {
+                        named.first().copied()
+                    }
+                    _ => None,
+                })
+                .map(AtHand::Product),
+            None => None,
+        };
+        if let Some(thing) = thing
+            && !found.contains(&thing)
+        {
+            found.push(thing);
+        }
+    }
+    for product in named {
+        if !found.contains(&AtHand::Product(*product)) {
+            found.push(AtHand::Product(*product));
+        }
+    }
+    found
+}
+
+/// Free chlorine read from a test.
+pub(super) fn residual(text: Text<'_>) -> Option<f64> {
+    let by_unit = text
+        .stated()
+        .filter(|amount| matches!(amount.unit, Unit::MgPerLitre | Unit::Ppm))
+        .find_map(Amount::value);
+    let bare = || {
+        text.places(Concept::Residual).find_map(|place| {
+            (place + 1..place + 6).find_map(|at| {
+                let item = text.items.get(at)?;
+                if matches!(item.tag, Tag::Concept(_)) && !item.is(Concept::Per) {
+                    return None;
+                }
+                let amount = text
+                    .amounts
+                    .iter()
+                    .find(|amount| amount.items.start == at)?;
+                matches!(amount.unit, Unit::Pieces)
+                    .then(|| amount.value())
+                    .flatten()
+            })
+        })
+    };
+    by_unit.or_else(bare).filter(|value| *value <= 20.0)
+}
+
+pub(super) fn minutes(text: Text<'_>) -> Option<f64> {
+    text.stated().find_map(|amount| match amount.unit {
+        Unit::Minutes(_) => amount.value(),
+        _ => None,
+    })
+}
+
+pub(super) fn days(text: Text<'_>) -> Option<f64> {
+    text.stated().find_map(|amount| match amount.unit {
+        Unit::Days(_) => amount.value(),
+        _ => None,
+    })
+}
+
+pub(super) fn counted(text: Text<'_>, of: &[Concept]) -> Option<f64> {
+    text.stated()
+        .filter(|amount| amount.unit == Unit::Pieces)
+        .find_map(|amount| {
+            let end = amount.items.end;
+            let named =
+                (end..end + 3).find_map(|at| text.items.get(at).filter(|item| !item.is_filler()));
+            named
+                .and_then(Item::concept)
+                .filter(|concept| of.contains(concept))
+                .and_then(|_| amount.value())
+        })
+}
+
+/// "A family of seven".
+pub(super) fn family(text: Text<'_>) -> Option<f64> {
+    text.places(Concept::PeopleWord).find_map(|place| {
+        let of = text
+            .items
+            .get(place + 1)
+            .is_some_and(|item| item.is(Concept::Of));
+        let amount = text
+            .amounts
+            .iter()
+            .find(|amount| amount.items.start == place + 2);
+        amount
+            .filter(|amount| of && amount.unit == Unit::Pieces)
+            .and_then(Amount::value)
+    })
+}
+
+pub(super) fn grams(text: Text<'_>) -> Option<f64> {
+    text.stated().find_map(|amount| match amount.unit {
+        Unit::Grams(_) => amount.value(),
+        _ => None,
+    })
+}
+
+/// Diameter and depth of water of a well, in metres.
+pub(super) fn well(text: Text<'_>) -> (Option<f64>, Option<f64>) {
+    let mut diameter = None;
+    let mut depth = None;
+    let mut bare: Vec<f64> = Vec::new();
+    for amount in text.stated() {
+        let Unit::Metres(_) = amount.unit else {
+            continue;
+        };
+        let Some(metres) = amount.value().filter(|metres| *metres > 0.0) else {
+            continue;
+        };
+        // What stands directly behind says it; else what stands before.
+        let behind: Vec<Concept> = (0..2)
+            .map_while(|n| text.items.get(amount.items.end + n))
+            .take_while(|item| !matches!(item.tag, Tag::Sign(_)))
+            .filter_map(Item::concept)
+            .collect();
+        let before: Vec<Concept> = (1..=4)
+            .map_while(|back| amount.items.start.checked_sub(back))
+            .take_while(|i| {
+                text.items.get(*i).is_some_and(|item| {
+                    !item.is_sign(&[',', '.', ';'])
+                        && !item.is(Concept::And)
+                        && !matches!(item.tag, Tag::Figure(_))
+                })
+            })
+            .filter_map(|i| text.concept_at(i))
+            .collect();
+        let says = |list: &[Concept], concept: Concept| list.contains(&concept);
+        let of_water = says(&behind, Concept::WaterDepth)
+            || says(&before, Concept::WaterDepth)
+            || (says(&behind, Concept::Of) && says(&behind, Concept::Water))
+            || says(&behind, Concept::Water)
+            || (says(&before, Concept::Water) && !says(&before, Concept::Wide));
+        if of_water {
+            depth = Some(metres);
+        } else if says(&behind, Concept::Wide) || says(&before, Concept::Wide) {
+            diameter = Some(metres);
+        } else if says(&behind, Concept::Deep) || says(&before, Concept::Deep) {
+            // The depth of the well is not the depth of its water.
+        } else {
+            bare.push(metres);
+        }
+    }
+    if diameter.is_none() && text.says(Concept::Wide) && bare.len() == 1 {
+        diameter = bare.first().copied();
+    }
+    (diameter, depth)
+}
+
+/// The date that stands by "opened".
+pub(super) fn opened(text: Text<'_>) -> Option<Date> {
+    let place = text.places(Concept::Opened).next()?;
+    (place + 1..(place + 6).min(text.items.len()))
+        .chain(place.saturating_sub(5)..place)
+        .find_map(|at| date_at(text, at))
+}
+
+fn date_at(text: Text<'_>, at: usize) -> Option<Date> {
+    let item = text.items.get(at)?;
+    if let Tag::Date(written) = &item.tag {
+        return numeric_date(written);
+    }
+    // "2 January 2026", "the 3rd of March 2026", "March 3, 2026"
+    let year_after = |from: usize| {
+        (from..from + 3).find_map(|i| match text.items.get(i)?.tag {
+            Tag::Figure(figure) if (2000.0..2100.0).contains(&figure.value) => Some(figure.value),
+            _ => None,
+        })
+    };
+    let day_of = |index: usize| match text.items.get(index)?.tag {
+        Tag::Figure(figure) if (1.0..=31.0).contains(&figure.value) => Some(figure.value),
+        Tag::Number(value) if (1.0..=31.0).contains(&value) => {
+            number_at(text.items, index).map(|(figure, _)| figure.value)
+        }
+        _ => None,
+    };
+    let month = item.month?;
+    let before = (1..=2).find_map(|back| at.checked_sub(back).and_then(day_of));
+    let (day, year) = match before {
+        Some(day) => (day, year_after(at + 1)?),
+        None => (day_of(at + 1)?, year_after(at + 2)?),
+    };
+    Date::new(year as i16, i8::try_from(month).ok()?, day as i8).ok()
+}
+
+/// Year first, or day, month and year.
+fn numeric_date(written: &str) -> Option<Date> {
+    let parts: Vec<i16> = written
+        .split(['-', '/', '.'])
+        .map(str::parse)
+        .collect::<Result<_, _>>()
+        .ok()?;
+    let [first, second, third] = parts.as_slice() else {
+        return None;
+    };
+    let (day, month, year) = if *first > 31 {
+        (*third, *second, *first)
+    } else {
+        (*first, *second, *third)
+    };
+    let year = if year < 100 { year + 2000 } else { year };
+    Date::new(year, i8::try_from(month).ok()?, i8::try_from(day).ok()?).ok()
+}

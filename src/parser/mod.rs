@@ -1,0 +1,506 @@
+//! Reads a message.
+//!
+//! In: text as typed, one locale's lexicon, and whose gallons are meant.
+//! Out: a [`Reading`]: the request as far as it is stated, what is doubtful, how the message
+//! hangs on the one before, and the words that were not known.
+//! Promises on any input: no panic, no work out of proportion to the text's length, and no fact
+//! that the message does not state.
+//! Does not know treatment rules, the person, the store or the clock.
+
+// The concepts are over a hundred; a match names those it reads and passes over the others.
+#![allow(clippy::wildcard_enum_match_arm)]
+
+mod amount;
+mod doubt;
+mod facts;
+mod lexicon;
+mod normalize;
+mod number;
+mod product;
+mod scope;
+mod strength;
+mod tag;
+mod token;
+mod topic;
+mod volume;
+
+use std::ops::Range;
+
+use crate::quantity::{UnitSystem, limit};
+use crate::request::{Facts, Product, Refusal, Request, Topic};
+
+pub use doubt::{Doubt, strength_limit};
+pub use lexicon::{Concept, Lexicon, LexiconError};
+
+use amount::Unit;
+use facts::Text;
+use strength::{FromRange, Percentage, Percentages};
+use tag::{Item, Tag};
+
+/// A longer message is not a question to this service; it is not read at all.
+pub const TEXT_MAX_CHARS: usize = 2_000;
+
+/// How a message hangs on the one before.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Link {
+    /// "No, 5%": what follows replaces what was said.
+    Correction,
+    /// "And for 5 gallons?", "what if it is cloudy": the last question with a change.
+    FollowOn,
+    /// Half the water.
+    HalfThat,
+    /// On its own.
+    #[default]
+    None,
+    /// Twice the water.
+    TwiceThat,
+}
+
+/// What was noticed beside the request.
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, serde::Serialize, serde::Deserialize,
+)]
+#[serde(rename_all = "snake_case")]
+pub enum Note {
+    /// Somebody is ill.
+    Ill,
+    /// Iodine for longer than a few weeks.
+    LongUse,
+    /// The label prints a range; its lower end was taken.
+    LowerEnd,
+    /// There is no label.
+    NoLabel,
+    /// No fire.
+    NoFire,
+    /// "My bottle": the remembered one.
+    OwnBottle,
+    /// A greeting or thanks.
+    Greeting,
+}
+
+/// A message, read.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Reading {
+    /// What it says and wants.
+    pub request: Request,
+    /// Why facts are left out, most needed first.
+    pub doubts: Vec<Doubt>,
+    /// Why the message itself must be refused.
+    pub refusal: Option<Refusal>,
+    /// How it hangs on the one before.
+    pub link: Link,
+    /// A figure without a unit that may answer a question of ours.
+    pub bare: Option<f64>,
+    /// What was noticed beside the request.
+    pub notes: Vec<Note>,
+    /// Bytes of the words that are not known.
+    pub unread: Vec<Range<usize>>,
+    /// Every fact that was read, whatever the topic: a question of ours may have asked for it.
+    pub stated: Facts,
+}
+
+/// Longer than a few weeks of iodine is too long (`DECISIONS.md`, BACKER-2000: three weeks).
+const IODINE_DAYS_MAX: f64 = 21.0;
+
+/// Reads a message in one language.
+#[must_use]
+pub fn read(text: &str, lexicon: &Lexicon, units: UnitSystem) -> Reading {
+    if text.chars().count() > TEXT_MAX_CHARS {
+        return Reading::default();
+    }
+    let plain = normalize::normalize(text);
+    let tokens = token::tokenize(&plain, text.len());
+    let items = tag::tag(&tokens, lexicon);
+    let amounts = amount::amounts(&items, lexicon, units);
+    let scope = scope::Scope::of(&items);
+    interpret(Text {
+        items: &items,
+        amounts: &amounts,
+        scope: &scope,
+    })
+}
+
+fn interpret(text: Text<'_>) -> Reading {
+    let percentages = strength::percentages(text.items, text.amounts, text.scope);
+    let product = product::product(text.items, text.scope, &percentages);
+    let volumes = volume::volumes(text.items, text.amounts, text.scope);
+    let tablet = facts::tablet_mg(text);
+    let (diameter_m, water_depth_m) = facts::well(text);
+    let have = facts::at_hand(text, &product.named);
+    let signals = topic::Signals {
+        text,
+        product: &product,
+        percentages: percentages.good.len(),
+        strength_mentioned: !percentages.good.is_empty() || !percentages.doubts.is_empty(),
+        volumes: &volumes,
+        methods: have.len(),
+        has_well_size: diameter_m.is_some() || water_depth_m.is_some(),
+        tablet_mg: tablet.as_ref().ok().copied().flatten(),
+    };
+    let (topic, refusal) = signals.topic();
+
+    let mut doubts: Vec<Doubt> = product.doubts.clone();
+    let mut notes = notes(text);
+    let mut all = Facts {
+        product: product.product,
+        clarity: facts::clarity(text),
+        temperature_c: facts::temperature(text),
+        chill: facts::chill(text),
+        ph: facts::ph(text),
+        sewage: facts::sewage(text),
+        chemical: refusal == Some(Refusal::Chemical),
+        person: facts::people(text),
+        altitude_m: facts::altitude(text),
+        height: facts::height(text),
+        sky: facts::sky(text),
+        pore_um: facts::pore(text),
+        have,
+        change: change(text),
+        residual_mg_per_l: facts::residual(text),
+        minutes: facts::minutes(text),
+        diameter_m,
+        water_depth_m,
+        stock_ml: volumes.stock_ml,
+        stock_g: facts::grams(text),
+        tablets: facts::counted(
+            text,
+            &[Concept::Tablet, Concept::Nadcc, Concept::IodineTablet],
+        ),
+        people: facts::counted(text, &[Concept::PeopleWord]).or_else(|| facts::family(text)),
+        days: facts::days(text),
+        opened: facts::opened(text),
+        set_lang: topic::language(text),
+        set_units: topic::units(text),
+        ..Facts::default()
+    };
+    if all.temperature_c.is_some() {
+        all.chill = None;
+    }
+    match tablet {
+        Ok(None) => {}
+        Ok(Some(mg)) => {
+            match limit::CHLORINE_TABLET.check(mg) {
+                Ok(mg) => all.tablet_mg = Some(mg),
+                Err(_) => doubts.push(Doubt::TabletOutside),
+            }
+            if all.product == Some(Product::IodineTablet) && limit::IODINE_TABLET.check(mg).is_err()
+            {
+                doubts.push(Doubt::TabletCompound);
+            }
+        }
+        Err(_) => doubts.push(Doubt::TabletTwo),
+    }
+    if topic == Topic::Dilute {
+        set_dilution(text, &percentages, &mut all, &mut doubts);
+    } else {
+        set_strength(&percentages, &mut all, &mut doubts, &mut notes);
+    }
+    if facts::degrees_of_product(text) && all.strength_percent.is_none() {
+        doubts.push(Doubt::Degrees);
+    }
+    if let Some(water) = volumes.water {
+        all.volume_l = Some(match topic {
+            // Bottles in the sun: the size of one.
+            Topic::Sun => water.each_litres,
+            _ => water.litres,
+        });
+        all.volume_system = Some(water.system);
+    }
+    doubts.extend(volumes.doubts.iter().copied());
+    long_use(text, &all, &mut notes);
+    if topic == Topic::Supply && all.stock_ml.is_none() {
+        // "How much water can 1 litre of bleach treat?": any volume is the stock's.
+        all.stock_ml = all.volume_l.map(|litres| litres * 1000.0);
+    }
+    if topic == Topic::Stock && all.stock_ml.is_none() {
+        all.stock_ml = all.volume_l.map(|litres| litres * 1000.0);
+    }
+    doubts.sort_by_key(|doubt| (doubt.field(), *doubt));
+    doubts.dedup();
+
+    let request = Request {
+        topic,
+        facts: for_topic(topic, &all),
+    };
+    Reading {
+        request,
+        doubts,
+        refusal,
+        link: link(text),
+        bare: bare(text),
+        notes,
+        unread: text
+            .items
+            .iter()
+            .filter(|item| matches!(item.tag, Tag::Unknown | Tag::Unreadable))
+            .map(|item| item.span.clone())
+            .collect(),
+        stated: all,
+    }
+}
+
+fn change(text: Text<'_>) -> Option<crate::request::Change> {
+    use crate::request::Change;
+    match (text.says(Concept::Faster), text.says(Concept::Weaker)) {
+        (true, _) => Some(Change::Faster),
+        (false, true) => Some(Change::Weaker),
+        (false, false) => None,
+    }
+}
+
+fn notes(text: Text<'_>) -> Vec<Note> {
+    [
+        (Concept::Ill, Note::Ill),
+        (Concept::Unlabelled, Note::NoLabel),
+        (Concept::NoFire, Note::NoFire),
+        (Concept::Greeting, Note::Greeting),
+    ]
+    .into_iter()
+    .filter(|(concept, _)| text.says(*concept))
+    .map(|(_, note)| note)
+    .chain(topic::owns_bottle(text).then_some(Note::OwnBottle))
+    .collect()
+}
+
+fn long_use(text: Text<'_>, all: &Facts, notes: &mut Vec<Note>) {
+    let age = text.says(Concept::Infant) || text.says(Concept::Pregnant);
+    let long = text.amounts.iter().any(|amount| {
+        matches!(amount.unit, Unit::Days(_)) && amount.value().is_some_and(|d| d > IODINE_DAYS_MAX)
+    }) || text.says(Concept::Year);
+    if long && !age && all.opened.is_none() && !text.says(Concept::Opened) {
+        notes.push(Note::LongUse);
+    }
+}
+
+fn set_strength(
+    percentages: &Percentages,
+    all: &mut Facts,
+    doubts: &mut Vec<Doubt>,
+    notes: &mut Vec<Note>,
+) {
+    // A doubtful percentage beside a good one leaves two stories: neither is taken, unless the
+    // doubtful one was only a target in ppm.
+    let spoiling: Vec<Doubt> = percentages
+        .doubts
+        .iter()
+        .copied()
+        .filter(|doubt| *doubt != Doubt::StrengthIsTarget || percentages.good.is_empty())
+        .collect();
+    if !spoiling.is_empty() {
+        doubts.extend(spoiling);
+        return;
+    }
+    let mut distinct: Vec<Percentage> = Vec::new();
+    for percentage in &percentages.good {
+        if !distinct
+            .iter()
+            .any(|other| (other.percent - percentage.percent).abs() < 1e-9)
+        {
+            distinct.push(*percentage);
+        }
+    }
+    match distinct.as_slice() {
+        [] => {}
+        [one] => {
+            let limit = all.product.map_or(limit::PERCENT, strength_limit);
+            match limit.check(one.percent) {
+                Ok(percent) => {
+                    all.strength_percent = Some(percent);
+                    if one.from_range == FromRange::LowerEnd {
+                        notes.push(Note::LowerEnd);
+                    }
+                }
+                Err(_) => doubts.push(Doubt::StrengthOutside),
+            }
+        }
+        [_, _, ..] => doubts.push(Doubt::StrengthTwo),
+    }
+}
+
+/// Two percentages: the weaker is wanted, the stronger is in the bottle. One: by its neighbour.
+fn set_dilution(
+    text: Text<'_>,
+    percentages: &Percentages,
+    all: &mut Facts,
+    doubts: &mut Vec<Doubt>,
+) {
+    doubts.extend(percentages.doubts.iter().copied());
+    let mut figures: Vec<&Percentage> = percentages.good.iter().collect();
+    figures.sort_by(|a, b| a.percent.total_cmp(&b.percent));
+    match figures.as_slice() {
+        [] => {}
+        [one] => {
+            let by_product = [one.item.checked_sub(1), Some(one.item + 2)]
+                .into_iter()
+                .flatten()
+                .filter_map(|i| text.items.get(i).and_then(Item::concept))
+                .any(product::is_product_word);
+            if by_product {
+                all.strength_percent = Some(one.percent);
+            } else {
+                all.target_percent = Some(one.percent);
+            }
+        }
+        [weak, strong] => {
+            all.target_percent = Some(weak.percent);
+            all.strength_percent = Some(strong.percent);
+        }
+        _ => doubts.push(Doubt::StrengthTwo),
+    }
+}
+
+/// A figure without a unit, if there is one only.
+fn bare(text: Text<'_>) -> Option<f64> {
+    let mut figures = text
+        .amounts
+        .iter()
+        .filter(|amount| amount.unit == Unit::Pieces && text.scope.stated(amount.items.start));
+    let first = figures.next()?;
+    if figures.next().is_some() || first.upper.is_some() {
+        return None;
+    }
+    first.figure.certain()
+}
+
+fn link(text: Text<'_>) -> Link {
+    let says = |concept| text.says(concept);
+    if says(Concept::TwiceThat) {
+        Link::TwiceThat
+    } else if says(Concept::HalfThat) {
+        Link::HalfThat
+    } else if !text.scope.corrections.is_empty() {
+        Link::Correction
+    } else if says(Concept::Same) || says(Concept::FollowOn) || starts_joined(text.items) {
+        Link::FollowOn
+    } else {
+        Link::None
+    }
+}
+
+/// "and for …", "and if …" at the head of a message.
+fn starts_joined(items: &[Item]) -> bool {
+    items
+        .first()
+        .is_some_and(|item| item.is(Concept::And) || item.is(Concept::Or))
+}
+
+/// The facts that belong to a topic (the contract's table).
+fn for_topic(topic: Topic, all: &Facts) -> Facts {
+    let all = all.clone();
+    let none = Facts::default();
+    match topic {
+        Topic::Dose => Facts {
+            product: all.product,
+            strength_percent: all.strength_percent,
+            tablet_mg: all.tablet_mg,
+            label_litres: all.label_litres,
+            volume_l: all.volume_l,
+            volume_system: all.volume_system,
+            clarity: all.clarity,
+            temperature_c: all.temperature_c,
+            chill: all.chill,
+            ph: all.ph,
+            sewage: all.sewage,
+            chemical: all.chemical,
+            person: all.person,
+            ..none
+        },
+        Topic::Boil => Facts {
+            altitude_m: all.altitude_m,
+            height: all.height,
+            volume_l: all.volume_l,
+            volume_system: all.volume_system,
+            clarity: all.clarity,
+            ..none
+        },
+        Topic::Sun => Facts {
+            sky: all.sky,
+            volume_l: all.volume_l,
+            volume_system: all.volume_system,
+            clarity: all.clarity,
+            ..none
+        },
+        Topic::Filter => Facts {
+            pore_um: all.pore_um,
+            sewage: all.sewage,
+            ..none
+        },
+        Topic::Choose => Facts {
+            have: all.have,
+            clarity: all.clarity,
+            sewage: all.sewage,
+            chemical: all.chemical,
+            person: all.person,
+            altitude_m: all.altitude_m,
+            height: all.height,
+            temperature_c: all.temperature_c,
+            chill: all.chill,
+            ..none
+        },
+        Topic::Adjust => Facts {
+            change: all.change,
+            ..none
+        },
+        Topic::Residual => Facts {
+            residual_mg_per_l: all.residual_mg_per_l,
+            volume_l: all.volume_l,
+            volume_system: all.volume_system,
+            strength_percent: all.strength_percent,
+            minutes: all.minutes,
+            ..none
+        },
+        Topic::Well => Facts {
+            diameter_m: all.diameter_m,
+            water_depth_m: all.water_depth_m,
+            product: all.product,
+            strength_percent: all.strength_percent,
+            ..none
+        },
+        Topic::Dilute => Facts {
+            target_percent: all.target_percent,
+            product: all.product,
+            strength_percent: all.strength_percent,
+            volume_l: all.volume_l,
+            volume_system: all.volume_system,
+            ..none
+        },
+        Topic::Supply => Facts {
+            product: all.product,
+            strength_percent: all.strength_percent,
+            stock_ml: all.stock_ml,
+            stock_g: all.stock_g,
+            tablets: all.tablets,
+            tablet_mg: all.tablet_mg,
+            people: all.people,
+            days: all.days,
+            ..none
+        },
+        Topic::Stock => Facts {
+            product: all.product,
+            strength_percent: all.strength_percent,
+            tablet_mg: all.tablet_mg,
+            opened: all.opened,
+            stock_ml: all.stock_ml,
+            ..none
+        },
+        Topic::Settings => Facts {
+            set_lang: all.set_lang,
+            set_units: all.set_units,
+            ..none
+        },
+        Topic::Exposure => Facts {
+            product: all.product,
+            ..none
+        },
+        Topic::Forget
+        | Topic::Help
+        | Topic::Illness
+        | Topic::More
+        | Topic::Remind
+        | Topic::Start
+        | Topic::Stop
+        | Topic::Storage
+        | Topic::Unclear
+        | Topic::Why => none,
+    }
+}

@@ -1,0 +1,246 @@
+//! What is said, what is denied and what is only told of.
+//!
+//! In: tagged items.
+//! Out: how each item stands.
+//! Promises that yesterday's figures, a friend's figures and quoted ones are not facts, and that
+//! a denied word is not read as its affirmation.
+
+use super::lexicon::Concept;
+use super::tag::{Item, Tag};
+
+/// How an item stands in the message.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub(super) enum Standing {
+    /// Told of yesterday, by somebody else, or in quotation marks.
+    Aside,
+    /// Denied.
+    Denied,
+    /// Said.
+    #[default]
+    Stated,
+}
+
+/// The standing of every item.
+pub(super) struct Scope {
+    standing: Vec<Standing>,
+    /// Items that take back what stands before them.
+    pub(super) corrections: Vec<usize>,
+}
+
+impl Scope {
+    pub(super) fn of(items: &[Item]) -> Self {
+        let mut scope = Self {
+            standing: vec![Standing::Stated; items.len()],
+            corrections: vec![],
+        };
+        scope.set_aside_told(items);
+        scope.set_aside_quoted(items);
+        scope.deny(items);
+        scope.find_corrections(items);
+        scope
+    }
+
+    pub(super) fn at(&self, index: usize) -> Standing {
+        self.standing.get(index).copied().unwrap_or_default()
+    }
+
+    pub(super) fn stated(&self, index: usize) -> bool {
+        self.at(index) == Standing::Stated
+    }
+
+    fn set(&mut self, index: usize, standing: Standing) {
+        if let Some(slot) = self.standing.get_mut(index) {
+            *slot = standing;
+        }
+    }
+
+    fn set_aside_told(&mut self, items: &[Item]) {
+        for (i, item) in items.iter().enumerate() {
+            let turns = |item: &Item| item.ends_sentence() || item.is(Concept::NowWord);
+            if item.is(Concept::Yesterday) {
+                let start = items
+                    .get(..i)
+                    .and_then(|before| before.iter().rposition(turns))
+                    .map_or(0, |at| at + 1);
+                let end = items
+                    .get(i..)
+                    .and_then(|after| after.iter().position(turns))
+                    .map_or(items.len(), |at| i + at);
+                // "The bottle I bought yesterday" is today's bottle.
+                let about_today = items.get(start..end).is_some_and(|told| {
+                    told.iter()
+                        .any(|item| item.is(Concept::Acquired) || item.is(Concept::Opened))
+                });
+                if !about_today {
+                    for told in start..end {
+                        self.set(told, Standing::Aside);
+                    }
+                }
+            }
+            if item.is(Concept::Reported) {
+                let end = items
+                    .get(i..)
+                    .and_then(|after| {
+                        after
+                            .iter()
+                            .position(|item| turns(item) || item.is_sign(&[',']))
+                    })
+                    .map_or(items.len(), |at| i + at);
+                for told in i..end {
+                    self.set(told, Standing::Aside);
+                }
+            }
+        }
+    }
+
+    fn set_aside_quoted(&mut self, items: &[Item]) {
+        let marks: Vec<usize> = items
+            .iter()
+            .enumerate()
+            .filter(|(_, item)| item.is_sign(&['"']))
+            .map(|(i, _)| i)
+            .collect();
+        for pair in marks.chunks(2) {
+            let [open, close] = pair else { continue };
+            // What the label says is a fact, whoever copies it.
+            let from_label = items
+                .get(open.saturating_sub(4)..*open)
+                .is_some_and(|before| {
+                    before.iter().any(|item| {
+                        item.is(Concept::Label)
+                            || item.is(Concept::Container)
+                            || item.is(Concept::Bleach)
+                    })
+                });
+            if !from_label {
+                for quoted in *open..*close {
+                    self.set(quoted, Standing::Aside);
+                }
+            }
+        }
+    }
+
+    fn deny(&mut self, items: &[Item]) {
+        for (i, item) in items.iter().enumerate() {
+            if !item.is(Concept::Negation) {
+                continue;
+            }
+            let mut at = i + 1;
+            let mut denied_one = false;
+            while at <= i + 6 {
+                let Some(next) = items.get(at) else { break };
+                if next.ends_sentence() || next.is_sign(&[',']) {
+                    break;
+                }
+                let links = next.is(Concept::Or)
+                    || next.is(Concept::And)
+                    || next.is_filler()
+                    || next.is(Concept::Article)
+                    || next.is(Concept::Spoken)
+                    || next.is(Concept::Perhaps)
+                    || next.is(Concept::Of);
+                if denied_one {
+                    // "no bleach or tablets": both; anything else ends it.
+                    let second = (at + 1..at + 4)
+                        .find(|i| items.get(*i).is_some_and(|item| !item.is_filler()));
+                    let joined = second
+                        .filter(|i| next.is(Concept::Or) && items.get(*i).is_some_and(deniable));
+                    let Some(second) = joined else { break };
+                    self.set(second, Standing::Denied);
+                    at = second + 1;
+                    continue;
+                }
+                if deniable(next) {
+                    if self.stated(at) {
+                        self.set(at, Standing::Denied);
+                    }
+                    denied_one = true;
+                } else if !links {
+                    break;
+                }
+                at += 1;
+            }
+        }
+    }
+
+    fn find_corrections(&mut self, items: &[Item]) {
+        for (i, item) in items.iter().enumerate() {
+            let bare_no = item.is(Concept::Negation)
+                && items
+                    .get(i + 1)
+                    .is_some_and(|next| next.is_sign(&[',', '.', '-']));
+            if item.is(Concept::Correction) || bare_no {
+                self.corrections.push(i);
+            }
+        }
+    }
+}
+
+/// Whether a word can be denied; others only stand between the denial and its word.
+fn deniable(item: &Item) -> bool {
+    match &item.tag {
+        Tag::Figure(_) | Tag::Number(_) | Tag::Fraction(_) | Tag::Scale(_) | Tag::Language(_) => {
+            true
+        }
+        Tag::Concept(concept) => matches!(
+            concept,
+            Concept::Acid
+                | Concept::Ammonia
+                | Concept::Bleach
+                | Concept::BleachingPowder
+                | Concept::Boil
+                | Concept::CalciumHypochlorite
+                | Concept::Chemical
+                | Concept::Chlorine
+                | Concept::ChlorineDioxide
+                | Concept::Clean
+                | Concept::Clear
+                | Concept::Cloudy
+                | Concept::CloudySky
+                | Concept::Cold
+                | Concept::DangerSign
+                | Concept::Drink
+                | Concept::Filter
+                | Concept::Fire
+                | Concept::Full
+                | Concept::Hypochlorite
+                | Concept::Ill
+                | Concept::ImperialUnits
+                | Concept::ImperialWord
+                | Concept::Infant
+                | Concept::Inhaled
+                | Concept::Iodine
+                | Concept::IodineTablet
+                | Concept::IodineTincture
+                | Concept::MetricWord
+                | Concept::Mix
+                | Concept::Mouthful
+                | Concept::Nadcc
+                | Concept::OtherUse
+                | Concept::Poisoned
+                | Concept::PoolProduct
+                | Concept::PovidoneIodine
+                | Concept::Powder
+                | Concept::Pregnant
+                | Concept::Rain
+                | Concept::Salty
+                | Concept::Sewage
+                | Concept::Splashed
+                | Concept::SpoiledHint
+                | Concept::SpoiledProduct
+                | Concept::Sun
+                | Concept::Sunny
+                | Concept::Swallowed
+                | Concept::Tablet
+                | Concept::Thinned
+                | Concept::Thyroid
+                | Concept::Unlabelled
+                | Concept::UsUnits
+                | Concept::UsWord
+                | Concept::WeakImmunity
+        ),
+        Tag::Date(_) | Tag::Other | Tag::Plain | Tag::Sign(_) | Tag::Unknown | Tag::Unreadable => {
+            false
+        }
+    }
+}

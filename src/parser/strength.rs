@@ -1,0 +1,194 @@
+//! The strength on the label, out of all the percentages in a message.
+//!
+//! In: amounts with their surroundings.
+//! Out: the percentages that may be a product's strength or a target, and what is doubtful.
+//! Promises that an advertised, guessed, bounded or denied percentage is never a strength.
+
+use super::amount::{Amount, Unit};
+use super::doubt::Doubt;
+use super::lexicon::Concept;
+use super::scope::{Scope, Standing};
+use super::tag::{Item, Tag};
+
+/// Percent of available chlorine in one chlorometric degree (`INTERFACE.md` settles 0.317).
+const PERCENT_PER_CHLOROMETRIC_DEGREE: f64 = 0.317;
+
+/// A label range is taken at its lower end up to this ratio; a wider one is asked about.
+const NARROW_RANGE: f64 = 1.35;
+
+/// Below this a figure in ppm is a target in the water, not a product: 0.1%.
+const PRODUCT_PPM_MIN: f64 = 1000.0;
+
+/// A percentage that may be a strength.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Percentage {
+    pub(super) percent: f64,
+    /// First item of its amount.
+    pub(super) item: usize,
+    pub(super) from_range: FromRange,
+}
+
+/// Whether a label's range stands behind a percentage.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum FromRange {
+    No,
+    LowerEnd,
+}
+
+/// The percentages of a message.
+#[derive(Debug, Default)]
+pub(super) struct Percentages {
+    pub(super) good: Vec<Percentage>,
+    pub(super) doubts: Vec<Doubt>,
+    /// The greatest percentage that was written at all, doubtful or not.
+    pub(super) greatest: Option<f64>,
+}
+
+pub(super) fn percentages(items: &[Item], amounts: &[Amount], scope: &Scope) -> Percentages {
+    let mut found = Percentages::default();
+    for amount in amounts {
+        let start = amount.items.start;
+        let percent_of = |value: f64| match amount.unit {
+            Unit::Percent => Some(value),
+            Unit::PerMille => Some(value / 10.0),
+            Unit::ChlorometricDegree => Some(value * PERCENT_PER_CHLOROMETRIC_DEGREE),
+            Unit::Ppm | Unit::MgPerLitre => Some(value / 10_000.0),
+            Unit::GramPerLitre => Some(value / 10.0),
+            _ => None,
+        };
+        if percent_of(1.0).is_none() || is_no_strength(items, amount) {
+            continue;
+        }
+        match scope.at(start) {
+            Standing::Aside => continue,
+            Standing::Denied => {
+                found.doubts.push(Doubt::StrengthDenied);
+                continue;
+            }
+            Standing::Stated => {}
+        }
+        if matches!(amount.unit, Unit::Ppm | Unit::MgPerLitre)
+            && amount.figure.value < PRODUCT_PPM_MIN
+        {
+            found.doubts.push(Doubt::StrengthIsTarget);
+            continue;
+        }
+        // 5.250% can only be five and a quarter.
+        let Some(value) = amount
+            .figure
+            .certain_within(0.0, 100.0)
+            .and_then(percent_of)
+        else {
+            found.doubts.push(Doubt::StrengthUnreadable);
+            continue;
+        };
+        found.greatest = Some(found.greatest.map_or(value, |greatest| greatest.max(value)));
+        if nearby(items, amount, Concept::LessThan, 3, 2) {
+            found.doubts.push(Doubt::StrengthBound);
+            continue;
+        }
+        if nearby(items, amount, Concept::Perhaps, 3, 3) {
+            found.doubts.push(Doubt::StrengthGuessed);
+            continue;
+        }
+        let from_range = match amount.upper.and_then(percent_of) {
+            None => FromRange::No,
+            Some(upper) => {
+                found.greatest = found.greatest.map(|greatest| greatest.max(upper));
+                if upper < value || upper > value * NARROW_RANGE || value <= 0.0 {
+                    found.doubts.push(Doubt::StrengthWide);
+                    continue;
+                }
+                FromRange::LowerEnd
+            }
+        };
+        found.good.push(Percentage {
+            percent: value,
+            item: start,
+            from_range,
+        });
+    }
+    take_back(&mut found.good, scope);
+    // "Not 4%, it is 5%": the denied one is out of the way.
+    if found.good.len() == 1 {
+        found.doubts.retain(|doubt| *doubt != Doubt::StrengthDenied);
+    }
+    found.doubts.extend(loose_signs(items, amounts, scope));
+    found
+}
+
+/// What was corrected later does not count: "3%, sorry, 5%".
+fn take_back(good: &mut Vec<Percentage>, scope: &Scope) {
+    for correction in &scope.corrections {
+        if good.iter().any(|percentage| percentage.item > *correction) {
+            good.retain(|percentage| percentage.item > *correction);
+        }
+    }
+}
+
+/// A discount, a battery, "100% sure", "kills 99.9% of germs".
+fn is_no_strength(items: &[Item], amount: &Amount) -> bool {
+    let sentence = |item: &Item| item.ends_sentence() || item.is_sign(&[',']);
+    let before = items
+        .get(..amount.items.start)
+        .unwrap_or_default()
+        .iter()
+        .rev()
+        .take_while(|item| !sentence(item))
+        .take(4);
+    let after = items
+        .get(amount.items.end..)
+        .unwrap_or_default()
+        .iter()
+        .take_while(|item| !sentence(item))
+        .take(2);
+    let elsewhere = |item: &Item| item.is(Concept::Advertising) || item.is(Concept::Surely);
+    let before = before.clone().any(elsewhere);
+    let after = after
+        .clone()
+        .any(|item| elsewhere(item) || (item.is(Concept::Germ) && amount.figure.value >= 90.0));
+    before || after
+}
+
+/// Whether a concept stands within a few items of an amount, in the same sentence.
+fn nearby(items: &[Item], amount: &Amount, concept: Concept, before: usize, after: usize) -> bool {
+    let head = items.get(..amount.items.start).unwrap_or_default();
+    let tail = items.get(amount.items.end..).unwrap_or_default();
+    let stops = |item: &&Item| !item.ends_sentence() && !other_figure(item);
+    head.iter()
+        .rev()
+        .take(before)
+        .take_while(|item| stops(item) && !item.is_sign(&[',']))
+        .any(|item| item.is(concept))
+        || tail
+            .iter()
+            .take(after)
+            .take_while(stops)
+            .any(|item| item.is(concept))
+}
+
+fn other_figure(item: &Item) -> bool {
+    matches!(item.tag, Tag::Figure(_) | Tag::Number(_))
+}
+
+/// A percent sign behind something that is no figure: `NaN%`, `S%`.
+fn loose_signs(items: &[Item], amounts: &[Amount], scope: &Scope) -> Vec<Doubt> {
+    let covered = |index: usize| amounts.iter().any(|amount| amount.items.contains(&index));
+    let mut doubts = Vec::new();
+    for (i, item) in items.iter().enumerate() {
+        let behind_a_word = i
+            .checked_sub(1)
+            .and_then(|before| items.get(before))
+            .is_some_and(|before| matches!(before.tag, Tag::Unknown | Tag::Unreadable));
+        if item.is(Concept::Percent) && !covered(i) && scope.stated(i) && behind_a_word {
+            doubts.push(Doubt::StrengthUnreadable);
+        }
+        if item.is(Concept::Thinned) && scope.stated(i) {
+            doubts.push(Doubt::StrengthThinned);
+        }
+        if item.is(Concept::Unlabelled) && scope.at(i) != Standing::Denied {
+            doubts.push(Doubt::Unlabelled);
+        }
+    }
+    doubts
+}

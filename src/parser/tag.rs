@@ -1,0 +1,310 @@
+//! Tokens with their meaning in one language.
+//!
+//! In: tokens and a lexicon.
+//! Out: items, each a figure, a concept, a sign or a word that is not known.
+//! Promises that glued and misspelt words are mended only into one known reading.
+
+use std::ops::Range;
+
+use super::lexicon::{Concept, Lexicon, Meaning};
+use super::number::{Figure, ForeignDecimals, read_figure};
+use super::token::{Token, TokenKind};
+
+/// What an item is.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) enum Tag {
+    Concept(Concept),
+    Date(String),
+    Figure(Figure),
+    Fraction(f64),
+    Language(String),
+    Number(f64),
+    /// A phone number, a clock time and the like.
+    Other,
+    /// A known word without a meaning here.
+    Plain,
+    Scale(f64),
+    Sign(char),
+    Unknown,
+    /// A figure or a word that cannot be read.
+    Unreadable,
+}
+
+/// A tagged run of tokens.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Item {
+    pub(super) tag: Tag,
+    /// Bytes of the text as typed.
+    pub(super) span: Range<usize>,
+    pub(super) glued: bool,
+    pub(super) negative: bool,
+    /// Whether a container's word speaks of one or of several.
+    pub(super) number: GrammaticalNumber,
+    /// The word's month, if it names one.
+    pub(super) month: Option<u8>,
+}
+
+/// One or several.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum GrammaticalNumber {
+    Plural,
+    Singular,
+}
+
+impl Item {
+    pub(super) fn concept(&self) -> Option<Concept> {
+        if let Tag::Concept(concept) = self.tag {
+            Some(concept)
+        } else {
+            None
+        }
+    }
+
+    pub(super) fn is(&self, concept: Concept) -> bool {
+        self.concept() == Some(concept)
+    }
+
+    pub(super) fn is_sign(&self, signs: &[char]) -> bool {
+        matches!(&self.tag, Tag::Sign(sign) if signs.contains(sign))
+    }
+
+    /// A word that may stand between two others without parting them.
+    pub(super) fn is_filler(&self) -> bool {
+        matches!(
+            self.tag,
+            Tag::Plain | Tag::Unknown | Tag::Concept(Concept::Determiner | Concept::Possessive)
+        )
+    }
+
+    /// Ends a sentence.
+    pub(super) fn ends_sentence(&self) -> bool {
+        self.is_sign(&['.', '?', '!', ';', '\n'])
+    }
+}
+
+/// One word or sign to look up; anything else bars a phrase.
+struct Piece {
+    text: String,
+    token: usize,
+    /// Not the first half of a glued word.
+    continues: Continues,
+}
+
+#[derive(PartialEq, Eq, Clone, Copy)]
+enum Continues {
+    No,
+    Yes,
+}
+
+const BARRIER: &str = "\0";
+
+/// Tags the tokens.
+pub(super) fn tag(tokens: &[Token], lexicon: &Lexicon) -> Vec<Item> {
+    let figures = tokens.iter().filter_map(|token| match &token.kind {
+        TokenKind::Figure(text) => Some(text.as_str()),
+        TokenKind::Date(_)
+        | TokenKind::Other
+        | TokenKind::Sign(_)
+        | TokenKind::Unreadable
+        | TokenKind::Word(_) => None,
+    });
+    let foreign = ForeignDecimals::among(figures, lexicon.decimal_sign);
+    let pieces = pieces(tokens, lexicon);
+    let words: Vec<&str> = pieces.iter().map(|piece| piece.text.as_str()).collect();
+
+    let mut items = Vec::with_capacity(pieces.len());
+    let mut at = 0;
+    while let (Some(piece), Some(rest)) = (pieces.get(at), words.get(at..)) {
+        let Some(token) = tokens.get(piece.token) else {
+            break;
+        };
+        let mut taken = 1;
+        let tag = match &token.kind {
+            TokenKind::Date(text) => Tag::Date(text.clone()),
+            TokenKind::Figure(text) => {
+                Tag::Figure(read_figure(text, lexicon.decimal_sign, foreign))
+            }
+            TokenKind::Other => Tag::Other,
+            TokenKind::Unreadable => Tag::Unreadable,
+            TokenKind::Sign(_) | TokenKind::Word(_) => match lexicon.find(rest) {
+                Some(found) => {
+                    taken = found.words;
+                    match found.meaning {
+                        Meaning::Concept(concept) => Tag::Concept(concept),
+                        Meaning::Fraction(value) => Tag::Fraction(value),
+                        Meaning::Language(tag) => Tag::Language(tag),
+                        Meaning::Number(value) => Tag::Number(value),
+                        Meaning::Plain => Tag::Plain,
+                        Meaning::Scale(value) => Tag::Scale(value),
+                    }
+                }
+                None => match token.kind {
+                    TokenKind::Sign(sign) => Tag::Sign(sign),
+                    TokenKind::Date(_)
+                    | TokenKind::Figure(_)
+                    | TokenKind::Other
+                    | TokenKind::Unreadable
+                    | TokenKind::Word(_) => Tag::Unknown,
+                },
+            },
+        };
+        let last = pieces
+            .get(at + taken - 1)
+            .and_then(|piece| tokens.get(piece.token));
+        let end = last.map_or(token.span.end, |last| last.span.end);
+        items.push(Item {
+            tag,
+            span: token.span.start..end,
+            glued: token.glued || piece.continues == Continues::Yes,
+            negative: token.negative,
+            number: GrammaticalNumber::Singular,
+            month: lexicon.month(&piece.text),
+        });
+        at += taken;
+    }
+    settle_containers(&mut items);
+    items
+}
+
+/// "A 20 L can", "my can", but not "you can": a thing has something before it that counts or
+/// points.
+fn settle_containers(items: &mut [Item]) {
+    for item in items.iter_mut().filter(|item| item.is(Concept::Containers)) {
+        item.tag = Tag::Concept(Concept::Container);
+        item.number = GrammaticalNumber::Plural;
+    }
+    for i in 0..items.len() {
+        if !items
+            .get(i)
+            .is_some_and(|item| item.is(Concept::ContainerOrVerb))
+        {
+            continue;
+        }
+        let is_thing = i
+            .checked_sub(1)
+            .and_then(|before| items.get(before))
+            .is_some_and(|before| {
+                matches!(
+                    before.tag,
+                    Tag::Figure(_)
+                        | Tag::Fraction(_)
+                        | Tag::Number(_)
+                        | Tag::Concept(
+                            Concept::Article
+                                | Concept::Cloudy
+                                | Concept::Determiner
+                                | Concept::Gallon
+                                | Concept::Litre
+                                | Concept::Of
+                                | Concept::Per
+                                | Concept::Possessive
+                        )
+                )
+            });
+        if let Some(item) = items.get_mut(i) {
+            item.tag = if is_thing {
+                Tag::Concept(Concept::Container)
+            } else {
+                Tag::Plain
+            };
+        }
+    }
+}
+
+/// Words as they are looked up: possessives trimmed, slips mended, glued words parted.
+fn pieces(tokens: &[Token], lexicon: &Lexicon) -> Vec<Piece> {
+    let mut pieces = Vec::with_capacity(tokens.len());
+    for (i, token) in tokens.iter().enumerate() {
+        let mut push = |text: String, continues| {
+            pieces.push(Piece {
+                text,
+                token: i,
+                continues,
+            })
+        };
+        match &token.kind {
+            TokenKind::Word(word) => {
+                let follows_figure = token.glued
+                    && i.checked_sub(1)
+                        .and_then(|j| tokens.get(j))
+                        .is_some_and(|before| matches!(before.kind, TokenKind::Figure(_)));
+                let mut continues = Continues::No;
+                for part in look_up(word, follows_figure, lexicon) {
+                    push(part, continues);
+                    continues = Continues::Yes;
+                }
+            }
+            // A hyphen parts words, and a figure from its unit, as a space does.
+            TokenKind::Sign('-') if joins_words(tokens, i) => {}
+            TokenKind::Sign(sign) => push(sign.to_string(), Continues::No),
+            TokenKind::Date(_)
+            | TokenKind::Figure(_)
+            | TokenKind::Other
+            | TokenKind::Unreadable => push(BARRIER.to_owned(), Continues::No),
+        }
+    }
+    pieces
+}
+
+fn joins_words(tokens: &[Token], hyphen: usize) -> bool {
+    let is_word = |token: &Token| matches!(token.kind, TokenKind::Word(_));
+    let is_figure = |token: &Token| matches!(token.kind, TokenKind::Figure(_));
+    let before = hyphen.checked_sub(1).and_then(|i| tokens.get(i));
+    let after = tokens.get(hyphen + 1);
+    tokens.get(hyphen).is_some_and(|token| token.glued)
+        && before.is_some_and(|token| is_word(token) || is_figure(token))
+        && after.is_some_and(|token| is_word(token) && token.glued)
+}
+
+fn look_up(word: &str, follows_figure: bool, lexicon: &Lexicon) -> Vec<String> {
+    if let Some(meant) = lexicon.slip(word) {
+        return vec![meant.to_owned()];
+    }
+    if lexicon.knows(word) {
+        return vec![word.to_owned()];
+    }
+    if let Some(stem) = word.strip_suffix("'s").or_else(|| word.strip_suffix('\''))
+        && lexicon.knows(stem)
+    {
+        return vec![stem.to_owned()];
+    }
+    if let Some(parts) = part_glued(word, follows_figure, lexicon) {
+        return parts;
+    }
+    match lexicon.mend(word) {
+        Some(mended) => vec![mended.to_owned()],
+        None => vec![word.to_owned()],
+    }
+}
+
+/// `litrebucket`, or `lbucket` after a figure, in two or three words that each carry a meaning.
+fn part_glued(word: &str, follows_figure: bool, lexicon: &Lexicon) -> Option<Vec<String>> {
+    let means = |text: &str| {
+        lexicon
+            .find(&[text])
+            .is_some_and(|found| found.words == 1 && !matches!(found.meaning, Meaning::Plain))
+    };
+    let shortest_head = if follows_figure { 1 } else { 4 };
+    let cuts: Vec<usize> = word.char_indices().map(|(at, _)| at).skip(1).collect();
+    // The longest head first: `litrebucket` is a litre, not an l.
+    for cut in cuts.into_iter().rev() {
+        let (Some(head), Some(tail)) = (word.get(..cut), word.get(cut..)) else {
+            continue;
+        };
+        if head.chars().count() < shortest_head || !means(head) {
+            continue;
+        }
+        let long_enough = tail.chars().count() >= 4 || (follows_figure && tail == "x");
+        if long_enough && means(tail) {
+            return Some(vec![head.to_owned(), tail.to_owned()]);
+        }
+        if let Some(mut parts) = (tail.chars().count() >= 8)
+            .then(|| part_glued(tail, false, lexicon))
+            .flatten()
+        {
+            parts.insert(0, head.to_owned());
+            return Some(parts);
+        }
+    }
+    None
+}

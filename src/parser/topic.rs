@@ -1,0 +1,463 @@
+//! What the person wants.
+//!
+//! In: the whole message, read.
+//! Out: one topic, and a refusal where the message itself calls for one.
+//! Promises that somebody hurt comes first, whatever else the message says.
+
+use crate::request::{Refusal, Topic};
+
+use super::amount::Unit;
+use super::facts::Text;
+use super::lexicon::Concept;
+use super::product::{ProductReading, is_product_word};
+use super::scope::Standing;
+use super::tag::{Item, Tag};
+use super::volume::Volumes;
+
+/// What the choice of topic looks at.
+pub(super) struct Signals<'a> {
+    pub(super) text: Text<'a>,
+    pub(super) product: &'a ProductReading,
+    pub(super) percentages: usize,
+    /// A percentage stands in the message, good or doubtful.
+    pub(super) strength_mentioned: bool,
+    pub(super) volumes: &'a Volumes,
+    pub(super) methods: usize,
+    pub(super) has_well_size: bool,
+    pub(super) tablet_mg: Option<f64>,
+}
+
+/// A message of at most so many words is a bare command.
+const SHORT: usize = 4;
+
+impl Signals<'_> {
+    fn says(&self, concept: Concept) -> bool {
+        self.text.says(concept)
+    }
+
+    fn any(&self, concepts: &[Concept]) -> bool {
+        concepts.iter().any(|concept| self.says(*concept))
+    }
+
+    fn words(&self) -> usize {
+        self.text
+            .items
+            .iter()
+            .filter(|item| !matches!(item.tag, Tag::Sign(_)))
+            .count()
+    }
+
+    fn unknown_words(&self) -> usize {
+        self.text
+            .items
+            .iter()
+            .filter(|item| item.tag == Tag::Unknown)
+            .count()
+    }
+
+    fn has_figures(&self) -> bool {
+        self.volumes.water.is_some() || self.percentages > 0 || self.tablet_mg.is_some()
+    }
+
+    fn product_stated(&self) -> bool {
+        self.text.items.iter().enumerate().any(|(i, item)| {
+            item.concept().is_some_and(is_product_word) && self.text.scope.stated(i)
+        })
+    }
+
+    /// Enough to work a dose out.
+    fn dose_is_complete(&self) -> bool {
+        let label = self.percentages > 0 || self.tablet_mg.is_some();
+        self.product.product.is_some() && label && self.volumes.water.is_some()
+    }
+
+    /// The topic, and whether the message itself must be refused.
+    pub(super) fn topic(&self) -> (Topic, Option<Refusal>) {
+        if self.exposure() {
+            return (Topic::Exposure, None);
+        }
+        if let Some(command) = self.command() {
+            return (command, None);
+        }
+        if self.illness_urgent() {
+            return (Topic::Illness, None);
+        }
+        if self.says(Concept::Instruction) && !self.product_stated() {
+            return (Topic::Unclear, None);
+        }
+        if let Some(refusal) = self.refusal() {
+            return (Topic::Dose, Some(refusal));
+        }
+        (self.ordinary(), None)
+    }
+
+    /// Swallowed, splashed, breathed in, or meant to be drunk as a remedy.
+    fn exposure(&self) -> bool {
+        let text = self.text;
+        let is_product = |index: usize| {
+            text.items
+                .get(index)
+                .and_then(Item::concept)
+                .is_some_and(is_product_word)
+        };
+        let made_water_of = |index: usize| {
+            text.items
+                .get(index + 1)
+                .is_some_and(|next| next.is(Concept::Water) || next.is(Concept::TreatedWater))
+        };
+        let swallowed = text.places(Concept::Swallowed).any(|place| {
+            for at in place + 1..(place + 10).min(text.items.len()) {
+                let Some(item) = text.items.get(at) else {
+                    break;
+                };
+                if item.ends_sentence() || item.is(Concept::Water) || item.is(Concept::TreatedWater)
+                {
+                    return false;
+                }
+                if is_product(at) {
+                    return !made_water_of(at);
+                }
+            }
+            let before = (place.saturating_sub(5)..place).any(is_product);
+            let about_water = text.mentions(Concept::Water) || self.volumes.mentioned;
+            // "My child swallowed it": of nothing else is there talk.
+            before || (!about_water && !self.says(Concept::Ill) && self.words() <= SHORT * 2)
+        });
+        let about_to_drink = text.places(Concept::Drink).any(|place| {
+            let mut at = place + 1;
+            while let Some(item) = text.items.get(at) {
+                if is_product(at) {
+                    return !made_water_of(at);
+                }
+                let amount = text.amounts.iter().find(|amount| amount.items.start == at);
+                match amount {
+                    Some(amount) => at = amount.items.end,
+                    None if item.is(Concept::Determiner)
+                        || item.is(Concept::Article)
+                        || item.is(Concept::Of)
+                        || item.is(Concept::PlainProduct)
+                        || item.is(Concept::Possessive) =>
+                    {
+                        at += 1;
+                    }
+                    None => return false,
+                }
+            }
+            false
+        });
+        let product = self.product_stated();
+        let mixture = self.any(&[Concept::Acid, Concept::Ammonia, Concept::Mix]);
+        let washing_only = self.any(&[Concept::Washing, Concept::Wound])
+            && !self.any(&[Concept::Splashed, Concept::OnBody]);
+        swallowed
+            || about_to_drink
+            || (product && self.any(&[Concept::Mouthful, Concept::Remedy, Concept::Poisoned]))
+            || (self.says(Concept::OnBody)
+                && !washing_only
+                && (product || self.says(Concept::Splashed) || self.words() <= SHORT * 2))
+            || (product && self.any(&[Concept::Eye, Concept::Skin]) && self.says(Concept::Splashed))
+            || (self.says(Concept::Inhaled) && (product || mixture))
+    }
+
+    /// The short words of an SMS service, said without figures.
+    fn command(&self) -> Option<Topic> {
+        if self.has_figures() {
+            return None;
+        }
+        let short = self.words() <= SHORT;
+        let about_messages = self.text.mentions(Concept::MessageWord);
+        let stops = self.text.mentions(Concept::StopWord)
+            || (self.text.mentions(Concept::Cease) && about_messages);
+        if stops && (short || about_messages) && !self.any(&[Concept::Filter, Concept::Germ]) {
+            return Some(Topic::Stop);
+        }
+        if self.says(Concept::Remind)
+            || ((self.says(Concept::Notify) || about_messages) && self.says(Concept::WaitOver))
+        {
+            return Some(Topic::Remind);
+        }
+        let elsewhere = self.product_stated() || self.text.mentions(Concept::Water);
+        if self.says(Concept::Erase) && (self.says(Concept::DataWord) || (short && !elsewhere)) {
+            return Some(Topic::Forget);
+        }
+        if self.says(Concept::Forget) && (short || self.says(Concept::DataWord) || !elsewhere) {
+            return Some(Topic::Forget);
+        }
+        if self.says(Concept::StartWord) && (short || about_messages || !elsewhere) {
+            return Some(Topic::Start);
+        }
+        if self.says(Concept::Resume) && about_messages && !elsewhere {
+            return Some(Topic::Start);
+        }
+        let wants_setting = self.says(Concept::SettingsWord) || short;
+        if wants_setting && (language(self.text).is_some() || units(self.text).is_some()) {
+            return Some(Topic::Settings);
+        }
+        None
+    }
+
+    fn illness_urgent(&self) -> bool {
+        if self.dilutes() {
+            return false;
+        }
+        self.says(Concept::DangerSign) || (self.says(Concept::Ill) && !self.dose_is_complete())
+    }
+
+    fn refusal(&self) -> Option<Refusal> {
+        let product = self.product_stated();
+        if self.any(&[Concept::Acid, Concept::Ammonia]) && product {
+            return Some(Refusal::Mixed);
+        }
+        let fuel_only = self.says(Concept::FuelAtHand) && !self.says(Concept::Chemical);
+        if self.any(&[Concept::Chemical, Concept::Salty]) && !fuel_only {
+            return Some(Refusal::Chemical);
+        }
+        let wound =
+            self.says(Concept::Wound) || (self.says(Concept::Eye) && self.says(Concept::Washing));
+        if product && (self.says(Concept::OtherUse) || wound) {
+            return Some(Refusal::OtherUse);
+        }
+        None
+    }
+
+    fn dilutes(&self) -> bool {
+        let purpose = self.any(&[Concept::Cleaning, Concept::StockSolution]);
+        let solution = self.says(Concept::Solution) || self.says(Concept::MakeWord);
+        (purpose && (self.strength_mentioned || (solution && self.product.mentioned)))
+            || (self.percentages >= 2 && solution)
+    }
+
+    fn ordinary(&self) -> Topic {
+        let figures = self.has_figures();
+        let product = self.product_stated();
+        if (self.says(Concept::Remember) && !self.says(Concept::HowMuch))
+            || (owns_bottle(self.text)
+                && (self.strength_mentioned || self.tablet_mg.is_some())
+                && !self.volumes.mentioned
+                && !self.any(&[Concept::HowMuch, Concept::Residual]))
+        {
+            return Topic::Stock;
+        }
+        if self.residual() {
+            return Topic::Residual;
+        }
+        if self.says(Concept::Why) && !figures && !self.volumes.mentioned && self.methods == 0 {
+            return Topic::Why;
+        }
+        if self.dilutes() {
+            return Topic::Dilute;
+        }
+        if self.well() {
+            return Topic::Well;
+        }
+        if self.supply() {
+            return Topic::Supply;
+        }
+        if self.storage() && product && !figures && !self.any(&[Concept::HowMuch, Concept::Choose])
+        {
+            return Topic::Storage;
+        }
+        let choosing = self.any(&[Concept::Choose, Concept::Or]);
+        if !self.dose_is_complete()
+            && (self.methods >= 2
+                && (choosing || !self.says(Concept::HowMuch))
+                && self.volumes.water.is_none()
+                || self.says(Concept::Choose) && !figures)
+            && !self.sun_only()
+        {
+            return Topic::Choose;
+        }
+        let in_the_open = self.bottles_on_roof()
+            || self.any(&[Concept::Rain, Concept::Sunny, Concept::CloudySky]);
+        if self.storage()
+            && (product || !in_the_open)
+            && self.volumes.water.is_none()
+            && self.percentages == 0
+        {
+            return Topic::Storage;
+        }
+        if self.sun() {
+            return Topic::Sun;
+        }
+        if self.says(Concept::Filter) && !product {
+            return Topic::Filter;
+        }
+        if self.says(Concept::Boil) && !(product && figures) {
+            return Topic::Boil;
+        }
+        if !figures && self.any(&[Concept::Weaker, Concept::Faster]) {
+            return Topic::Adjust;
+        }
+        if !figures && !self.volumes.mentioned && self.says(Concept::Why) {
+            return Topic::Why;
+        }
+        if !figures && !product && self.says(Concept::More) && self.words() <= 12 {
+            return Topic::More;
+        }
+        if self.dose() {
+            return Topic::Dose;
+        }
+        if self.says(Concept::Help) {
+            return Topic::Help;
+        }
+        Topic::Unclear
+    }
+
+    fn residual(&self) -> bool {
+        self.says(Concept::Residual)
+            && (self
+                .text
+                .amounts
+                .iter()
+                .any(|amount| matches!(amount.unit, Unit::MgPerLitre | Unit::Pieces | Unit::Ppm))
+                || !(self.product.product.is_some() && self.volumes.water.is_some()))
+    }
+
+    fn well(&self) -> bool {
+        let greeted = !self.says(Concept::Well);
+        if greeted {
+            return false;
+        }
+        self.has_well_size
+            || self.says(Concept::Dug)
+            || self.any(&[Concept::Deep, Concept::Wide])
+            || (self.product_stated() && self.volumes.water.is_none())
+            || (self.says(Concept::Treats) && self.volumes.water.is_none())
+    }
+
+    fn supply(&self) -> bool {
+        let served = self.says(Concept::PeopleWord)
+            && self
+                .text
+                .amounts
+                .iter()
+                .any(|amount| matches!(amount.unit, Unit::Days(_)));
+        let stock = self.volumes.stock_ml.is_some()
+            || self
+                .text
+                .amounts
+                .iter()
+                .any(|amount| matches!(amount.unit, Unit::Grams(_)))
+            || self.text.amounts.iter().any(|amount| {
+                amount.unit == Unit::Pieces
+                    && self.text.items.get(amount.items.end).is_some_and(|item| {
+                        item.is(Concept::Tablet)
+                            || item.is(Concept::Nadcc)
+                            || item.is(Concept::IodineTablet)
+                    })
+            });
+        let people = super::facts::counted(self.text, &[Concept::PeopleWord]).is_some();
+        (self.says(Concept::SupplyWord) && self.product.mentioned && (stock || people || served))
+            || (served && people && self.product.mentioned)
+            || (self.says(Concept::SupplyWord)
+                && self.product.mentioned
+                && !self.storage()
+                && !self.sun_only()
+                && self.volumes.water.is_none()
+                && self.text.says(Concept::Treats))
+    }
+
+    fn storage(&self) -> bool {
+        self.text.mentions(Concept::Storage)
+            && (self.text.mentions(Concept::TreatedWater)
+                || self.text.mentions(Concept::Water)
+                || self.says(Concept::Container)
+                || self.product_stated())
+    }
+
+    fn sun_only(&self) -> bool {
+        !self.product_stated()
+            && (self.any(&[Concept::Sun, Concept::Sunny]) || self.bottles_on_roof())
+            && !self.any(&[Concept::Fire, Concept::Boil, Concept::Filter])
+    }
+
+    fn bottles_on_roof(&self) -> bool {
+        self.says(Concept::Roof)
+    }
+
+    fn sun(&self) -> bool {
+        let bright = self.any(&[Concept::Sun, Concept::Sunny]) || self.bottles_on_roof();
+        let weather =
+            self.any(&[Concept::CloudySky, Concept::Rain]) && self.says(Concept::Container);
+        (bright || (weather && !self.product_stated()))
+            && !(self.product_stated() && self.has_figures())
+    }
+
+    fn dose(&self) -> bool {
+        let asks = self.any(&[Concept::HowMuch, Concept::HowLong, Concept::Treats]);
+        let water = self.text.mentions(Concept::Water);
+        let about_water = self.any(&[
+            Concept::Clear,
+            Concept::Cloudy,
+            Concept::Cold,
+            Concept::Sewage,
+            Concept::Container,
+        ]);
+        let drops = self
+            .text
+            .amounts
+            .iter()
+            .any(|amount| matches!(amount.unit, Unit::Drop | Unit::Capful));
+        let figures = self.has_figures() || self.volumes.mentioned || self.strength_mentioned;
+        let told = self
+            .text
+            .items
+            .iter()
+            .enumerate()
+            .any(|(i, _)| self.text.scope.at(i) == Standing::Aside);
+        if self.product_stated() {
+            // A product by itself is a question about it, or the answer to one of ours.
+            return !self.says(Concept::Instruction) || self.dose_is_complete();
+        }
+        let rate = drops && self.says(Concept::Per);
+        if (rate || (drops || told) && (asks || figures)) && !self.says(Concept::Greeting) {
+            return true;
+        }
+        if figures {
+            // Figures among strangers are not about water: a score, a price.
+            return asks || water || about_water || self.unknown_words() <= 1;
+        }
+        (asks && (water || about_water || self.says(Concept::Treats)))
+            || (about_water && self.unknown_words() <= 2)
+    }
+}
+
+/// "My bottle", "our bleach".
+pub(super) fn owns_bottle(text: Text<'_>) -> bool {
+    text.says(Concept::MyBottle)
+        || text.places(Concept::Possessive).any(|place| {
+            text.items
+                .get(place + 1)
+                .and_then(Item::concept)
+                .is_some_and(is_product_word)
+        })
+}
+
+/// The language that is asked for.
+pub(super) fn language(text: Text<'_>) -> Option<String> {
+    let mut named = text
+        .items
+        .iter()
+        .enumerate()
+        .filter_map(|(i, item)| match &item.tag {
+            Tag::Language(tag) if text.scope.stated(i) => Some(tag.clone()),
+            // English is a word for British measures as well; alone it is the language.
+            _ => None,
+        });
+    named.next_back()
+}
+
+/// The units that are asked for.
+pub(super) fn units(text: Text<'_>) -> Option<crate::quantity::UnitSystem> {
+    use crate::quantity::UnitSystem;
+    let says = |concepts: &[Concept]| concepts.iter().any(|concept| text.says(*concept));
+    if says(&[Concept::ImperialWord, Concept::ImperialUnits]) {
+        Some(UnitSystem::Imperial)
+    } else if says(&[Concept::UsWord, Concept::UsUnits]) {
+        Some(UnitSystem::Us)
+    } else if says(&[Concept::MetricWord]) || (says(&[Concept::Litre]) && text.amounts.is_empty()) {
+        Some(UnitSystem::Metric)
+    } else {
+        None
+    }
+}

@@ -1,0 +1,621 @@
+//! The water to treat, out of all the volumes in a message.
+//!
+//! In: items and amounts.
+//! Out: one volume of water, a stock of product, or why the water's volume cannot be told.
+//! Promises that a rate, a flow, a bottle of product and a dose are never the water, and that
+//! volumes are added up only where containers are.
+//!
+//! ```text
+//! water = [count] container {link} volume ["each"]     four cans of 18 litres each
+//!       | [count] ["x"] volume [container]             3 x 20 L, two 20 L jerrycans
+//!       | fill container {link} volume                 half-full 20 L jerrycan
+//! sum   = water ("and" | "plus" | ",") water           where each has a container
+//! ```
+
+use crate::quantity::{UnitSystem, limit};
+
+use super::amount::{Amount, Origin, Unit, number_at};
+use super::doubt::Doubt;
+use super::lexicon::Concept;
+use super::number::Shape;
+use super::product::is_product_word;
+use super::scope::{Scope, Standing};
+use super::tag::{GrammaticalNumber, Item, Tag};
+
+/// A volume of water that a message states.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct WaterVolume {
+    pub(super) litres: f64,
+    pub(super) system: UnitSystem,
+    /// One container's size.
+    pub(super) each_litres: f64,
+}
+
+/// What the volumes of a message say.
+#[derive(Debug, Default)]
+pub(super) struct Volumes {
+    pub(super) water: Option<WaterVolume>,
+    pub(super) doubts: Vec<Doubt>,
+    /// Product in stock, mL.
+    pub(super) stock_ml: Option<f64>,
+    /// Whether any volume at all was read, in whatever role.
+    pub(super) mentioned: bool,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Role {
+    /// A dose of product, a rate, a flow, a clock time.
+    NotWater,
+    Stock,
+    Unreadable,
+    Water(Mention),
+}
+
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Mention {
+    litres: f64,
+    each: f64,
+    system: UnitSystem,
+    item: usize,
+    end: usize,
+    contained: Contained,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Contained {
+    /// Nothing says what holds it.
+    Loose,
+    /// A container or a count stands by it.
+    Yes,
+}
+
+pub(super) fn volumes(items: &[Item], amounts: &[Amount], scope: &Scope) -> Volumes {
+    let mut out = Volumes::default();
+    let mut water: Vec<Mention> = Vec::new();
+    let mut unreadable = false;
+    let mut too_small = false;
+    for (n, amount) in amounts.iter().enumerate() {
+        let Unit::Litres(_, system) = amount.unit else {
+            continue;
+        };
+        out.mentioned = true;
+        match scope.at(amount.items.start) {
+            Standing::Aside => continue,
+            Standing::Denied => {
+                continue;
+            }
+            Standing::Stated => {}
+        }
+        match role(items, amounts, n, system) {
+            Role::NotWater => {}
+            Role::Stock => {
+                if let Some(litres) = amount.value() {
+                    out.stock_ml = Some(litres * 1000.0);
+                }
+            }
+            Role::Unreadable => unreadable = true,
+            Role::Water(mention) if mention.litres < limit::VOLUME.min && mention.litres > 0.0 => {
+                too_small = true;
+            }
+            Role::Water(mention) => water.push(mention),
+        }
+    }
+    for correction in &scope.corrections {
+        if water.iter().any(|mention| mention.item > *correction) {
+            water.retain(|mention| mention.item > *correction);
+        }
+    }
+    fill(items, scope, &mut water);
+    multiply_each(items, amounts, &mut water);
+
+    if unreadable {
+        out.doubts.push(Doubt::VolumeUnreadable);
+        return out;
+    }
+    match combine(items, &water) {
+        Ok(Some(volume)) => {
+            if limit::VOLUME.check(volume.litres).is_ok() {
+                out.water = Some(volume);
+            } else {
+                out.doubts.push(Doubt::VolumeOutside);
+            }
+        }
+        Ok(None) if too_small => out.doubts.push(Doubt::VolumeOutside),
+        Ok(None) => {
+            let unsized_container = items
+                .iter()
+                .enumerate()
+                .any(|(i, item)| item.is(Concept::Container) && scope.stated(i));
+            if unsized_container {
+                out.doubts.push(Doubt::VolumeUnsized);
+            }
+        }
+        Err(doubt) => out.doubts.push(doubt),
+    }
+    out
+}
+
+fn item_is(items: &[Item], index: Option<usize>, concept: Concept) -> bool {
+    index
+        .and_then(|index| items.get(index))
+        .is_some_and(|item| item.is(concept))
+}
+
+/// Words that may stand between a container and its size.
+fn is_link(item: &Item) -> bool {
+    item.is_filler()
+        || item.is_sign(&['(', ')', ':', '=', ',', '@'])
+        || matches!(
+            item.concept(),
+            Some(
+                Concept::Of
+                    | Concept::Article
+                    | Concept::Times
+                    | Concept::Each
+                    | Concept::Per
+                    | Concept::Perhaps
+                    | Concept::Full
+                    | Concept::Water
+                    | Concept::TreatedWater
+                    | Concept::Clear
+                    | Concept::Clean
+                    | Concept::Cloudy
+                    | Concept::HowLong
+            )
+        )
+}
+
+fn role(items: &[Item], amounts: &[Amount], n: usize, system: UnitSystem) -> Role {
+    let Some(amount) = amounts.get(n) else {
+        return Role::NotWater;
+    };
+    let start = amount.items.start;
+    let end = amount.items.end;
+    let before = start.checked_sub(1);
+    let single_letter = amount.origin == Origin::Written
+        && items
+            .get(end - 1)
+            .is_some_and(|unit| unit.span.len() == 1 && !unit.glued);
+    if item_is(items, before, Concept::MeetingWord)
+        || (item_is(items, before, Concept::AtWord) && single_letter)
+    {
+        return Role::NotWater;
+    }
+    // "per litre", "/ L", and "8 drops a gallon".
+    let is_rate = item_is(items, before, Concept::Per)
+        || before
+            .and_then(|i| items.get(i))
+            .is_some_and(|item| item.is_sign(&['/']))
+        || (amount.origin == Origin::Article && follows_measure(amounts, n));
+    if is_rate && container_before(items, amounts, n).is_none_or(|(_, counted)| counted.is_none()) {
+        return Role::NotWater;
+    }
+    if item_is(items, Some(end), Concept::Flow)
+        || (item_is(items, Some(end), Concept::Per) || item_is(items, Some(end), Concept::Article))
+            && items.get(end + 1).is_some_and(|item| {
+                matches!(
+                    item.concept(),
+                    Some(Concept::Minute | Concept::Hour | Concept::Day | Concept::PeopleWord)
+                )
+            })
+    {
+        return Role::NotWater;
+    }
+    if is_stock(items, amounts, n) {
+        return Role::Stock;
+    }
+    let Some(each) = amount.value() else {
+        return Role::Unreadable;
+    };
+    if count_is_a_word(items, amounts, start, end) || part_of_it(items, amounts, n) {
+        return Role::Unreadable;
+    }
+    let is_dose = each < limit::VOLUME.min && each > 0.0;
+    if is_dose
+        && amounts
+            .iter()
+            .filter(|other| matches!(other.unit, Unit::Litres(..)))
+            .count()
+            > 1
+    {
+        return Role::NotWater;
+    }
+    // "less than 20 L" is no figure to act on.
+    let bound = before
+        .and_then(|i| items.get(i))
+        .is_some_and(|item| item.is(Concept::LessThan));
+    if bound {
+        return Role::Unreadable;
+    }
+    // A litre that is only the size of a gallon can: "gallon 20 L".
+    let mut contained = Contained::Loose;
+    let mut count = 1.0;
+    if let Some((_, counted)) = container_before(items, amounts, n) {
+        contained = Contained::Yes;
+        count = counted.unwrap_or(1.0);
+    }
+    if let Some(factor) = count_before(items, amounts, n) {
+        count *= factor;
+        contained = Contained::Yes;
+    }
+    if let Some(factor) = times_after(items, end) {
+        count *= factor;
+        contained = Contained::Yes;
+    }
+    if container_follows(items, end) {
+        contained = Contained::Yes;
+    }
+    Role::Water(Mention {
+        litres: each * count,
+        each,
+        system,
+        item: start,
+        end,
+        contained,
+    })
+}
+
+/// Whether the amount before is a measure of product, next to this one.
+fn follows_measure(amounts: &[Amount], n: usize) -> bool {
+    let Some(amount) = amounts.get(n) else {
+        return false;
+    };
+    n.checked_sub(1)
+        .and_then(|m| amounts.get(m))
+        .is_some_and(|measure| {
+            measure.items.end == amount.items.start
+                && (matches!(measure.unit, Unit::Drop | Unit::Spoon | Unit::Capful)
+                    || matches!(measure.unit, Unit::Litres(factor, _) if factor <= 0.001))
+        })
+}
+
+/// `20 L of 5% bleach`, `a 5 L can of bleach`, `the bleach jug is 5 L`, `bottle of bleach 500 ml`.
+fn is_stock(items: &[Item], amounts: &[Amount], n: usize) -> bool {
+    let Some(amount) = amounts.get(n) else {
+        return false;
+    };
+    let mut at = amount.items.end;
+    if items
+        .get(at)
+        .is_some_and(|item| item.is(Concept::Container))
+    {
+        at += 1;
+    }
+    if items.get(at).is_some_and(|item| item.is(Concept::Of)) {
+        let mut next = at + 1;
+        while next < at + 5 {
+            let Some(item) = items.get(next) else { break };
+            if item.concept().is_some_and(is_product_word) {
+                return true;
+            }
+            let strength = amounts
+                .iter()
+                .find(|other| other.items.start == next && matches!(other.unit, Unit::Percent));
+            match strength {
+                Some(strength) => next = strength.items.end,
+                None if item.is_filler()
+                    || item.is(Concept::Article)
+                    || item.is(Concept::PlainProduct) =>
+                {
+                    next += 1
+                }
+                None => break,
+            }
+        }
+    }
+    // Backwards: a product's own container.
+    let mut at = amount.items.start;
+    let mut container_at = None;
+    let mut product_at = None;
+    for _ in 0..7 {
+        let Some(before) = at.checked_sub(1) else {
+            break;
+        };
+        let Some(item) = items.get(before) else { break };
+        if item.ends_sentence() || item.is_sign(&[',']) || item.is(Concept::Water) {
+            break;
+        }
+        if item.is(Concept::Container) || item.is(Concept::Label) {
+            container_at = container_at.or(Some(before));
+        } else if item.concept().is_some_and(is_product_word) {
+            product_at = product_at.or(Some(before));
+        } else if matches!(
+            item.concept(),
+            Some(Concept::HowMuch | Concept::And | Concept::Or | Concept::Percent | Concept::Per)
+        ) || matches!(item.tag, Tag::Figure(_) | Tag::Number(_))
+        {
+            break;
+        }
+        at = before;
+    }
+    match (container_at, product_at) {
+        // "the bleach jug is 5 L"
+        (Some(container), Some(product)) if product + 1 == container => true,
+        // "bottle of bleach 500 ml"
+        (Some(container), Some(product)) => {
+            product == container + 2
+                && items
+                    .get(container + 1)
+                    .is_some_and(|item| item.is(Concept::Of))
+        }
+        _ => false,
+    }
+}
+
+/// The container that this volume is the size of, and how many there are.
+fn container_before(items: &[Item], amounts: &[Amount], n: usize) -> Option<(usize, Option<f64>)> {
+    let amount = amounts.get(n)?;
+    let mut at = amount.items.start;
+    for _ in 0..6 {
+        let before = at.checked_sub(1)?;
+        let item = items.get(before)?;
+        let bare_gallon = item.is(Concept::Gallon) && !gallon_is_unit(amounts, before);
+        let counted_gallon = item.is(Concept::Gallon) && at + 1 >= amount.items.start;
+        if item.is(Concept::Container) || bare_gallon || counted_gallon {
+            let covering = amounts.iter().find(|other| {
+                (other.items.end == before || other.items.end == before + 1)
+                    && matches!(other.unit, Unit::Pieces | Unit::Litres(..))
+                    && other.origin == Origin::Written
+            });
+            // "3 big jerrycans"
+            let further = || {
+                let word = before.checked_sub(1)?;
+                items.get(word)?.is_filler().then_some(())?;
+                amounts
+                    .iter()
+                    .find(|other| other.items.end == word && matches!(other.unit, Unit::Pieces))
+            };
+            let count = covering
+                .filter(|other| matches!(other.unit, Unit::Pieces) || other.items.end == before + 1)
+                .or_else(further)
+                .and_then(|other| other.figure.certain())
+                .filter(|count| (1.0..=10_000.0).contains(count));
+            return Some((before, count));
+        }
+        if item.ends_sentence() || !is_link(item) {
+            return None;
+        }
+        at = before;
+    }
+    None
+}
+
+fn gallon_is_unit(amounts: &[Amount], index: usize) -> bool {
+    amounts.iter().any(|amount| amount.items.contains(&index))
+}
+
+/// `3 x 20 L`, `two 20 L jerrycans`, `one of 5 L`, `a dozen 1.5 L bottles`, `half a 20 L can`.
+fn count_before(items: &[Item], amounts: &[Amount], n: usize) -> Option<f64> {
+    let amount = amounts.get(n)?;
+    let start = amount.items.start;
+    let piece = |end: usize| {
+        amounts
+            .iter()
+            .find(|other| other.items.end == end && matches!(other.unit, Unit::Pieces))
+            .and_then(|other| other.figure.certain())
+            .filter(|count| *count > 0.0 && *count <= 10_000.0)
+    };
+    let before = start.checked_sub(1)?;
+    let item = items.get(before)?;
+    if (item.is(Concept::Times) || item.is(Concept::Of))
+        && let Some(count) = piece(before)
+    {
+        return Some(count);
+    }
+    let directly = piece(start)?;
+    container_follows(items, amount.items.end).then_some(directly)
+}
+
+/// `up to 700 of its 1000 litres`: which of the two is the water is not for us to say.
+fn part_of_it(items: &[Item], amounts: &[Amount], n: usize) -> bool {
+    let Some(amount) = amounts.get(n) else {
+        return false;
+    };
+    let part = n.checked_sub(1).and_then(|m| amounts.get(m));
+    part.is_some_and(|part| {
+        let between = items
+            .get(part.items.end..amount.items.start)
+            .unwrap_or_default();
+        matches!(part.unit, Unit::Pieces)
+            && part.figure.value > 10.0
+            && between.first().is_some_and(|item| item.is(Concept::Of))
+            && between.len() <= 2
+            && !items
+                .get(part.items.start.saturating_sub(1)..part.items.start)
+                .unwrap_or_default()
+                .iter()
+                .any(|item| item.is(Concept::Container))
+            && part.figure.value < amount.figure.value
+    })
+}
+
+/// `bleach 5% 4 25 L jerrican`: "four jerricans", or "for a jerrican"? The same for two.
+fn count_is_a_word(items: &[Item], amounts: &[Amount], start: usize, end: usize) -> bool {
+    let sounds_like_a_word = amounts.iter().any(|other| {
+        other.items.end == start
+            && other.items.len() == 1
+            && matches!(other.unit, Unit::Pieces)
+            && (other.figure.value == 2.0 || other.figure.value == 4.0)
+            && other.figure.shape == Shape::Whole
+            && other.items.start > 0
+    });
+    let one = |index: usize| {
+        items.get(index).is_some_and(|item| {
+            item.is(Concept::Container) && item.number == GrammaticalNumber::Singular
+        })
+    };
+    sounds_like_a_word
+        && (one(end) || (one(end + 1) && !items.get(end).is_some_and(Item::ends_sentence)))
+}
+
+/// `20 L x 3`, `20 L cans x 3`, `20 L, three of them`.
+fn times_after(items: &[Item], end: usize) -> Option<f64> {
+    let mut at = end;
+    if items
+        .get(at)
+        .is_some_and(|item| item.is(Concept::Container))
+    {
+        at += 1;
+    }
+    if items.get(at).is_some_and(|item| item.is(Concept::Times)) {
+        let (figure, after) = number_at(items, at + 1)?;
+        // "20 L x 3 L" is no count.
+        if items
+            .get(after)
+            .and_then(Item::concept)
+            .is_some_and(|c| c == Concept::Litre)
+        {
+            return None;
+        }
+        return figure
+            .certain()
+            .filter(|count| *count > 0.0 && *count <= 10_000.0);
+    }
+    if items.get(at).is_some_and(|item| item.is_sign(&[','])) {
+        let (figure, after) = number_at(items, at + 1)?;
+        if items.get(after).is_some_and(|item| item.is(Concept::Of)) {
+            return figure
+                .certain()
+                .filter(|count| *count > 0.0 && *count <= 10_000.0);
+        }
+    }
+    None
+}
+
+fn container_follows(items: &[Item], end: usize) -> bool {
+    let skip = |item: &Item| {
+        item.is_filler()
+            || matches!(
+                item.concept(),
+                Some(Concept::Water | Concept::Full | Concept::Cold)
+            )
+    };
+    let first = items.get(end);
+    first.is_some_and(|item| item.is(Concept::Container))
+        || (first.is_some_and(skip)
+            && items
+                .get(end + 1)
+                .is_some_and(|item| item.is(Concept::Container)))
+}
+
+/// `three jerrycans … each is 20 L`: the count stands in another sentence.
+fn multiply_each(items: &[Item], amounts: &[Amount], water: &mut [Mention]) {
+    let [mention] = water else { return };
+    if (mention.litres - mention.each).abs() > f64::EPSILON {
+        return;
+    }
+    let each_by_it = [
+        mention.item.checked_sub(1),
+        mention.item.checked_sub(2),
+        Some(mention.end),
+    ]
+    .into_iter()
+    .flatten()
+    .filter_map(|i| items.get(i))
+    .any(|item| item.is(Concept::Each) || item.is(Concept::Per));
+    if !each_by_it {
+        return;
+    }
+    let count = amounts.iter().find_map(|amount| {
+        let counted = matches!(amount.unit, Unit::Pieces)
+            && items
+                .get(amount.items.end)
+                .is_some_and(|item| item.is(Concept::Container));
+        counted.then(|| amount.figure.certain()).flatten()
+    });
+    if let Some(count) = count.filter(|count| *count > 0.0) {
+        mention.litres *= count;
+        mention.contained = Contained::Yes;
+    }
+}
+
+/// A container that is part full holds that part.
+fn fill(items: &[Item], scope: &Scope, water: &mut [Mention]) {
+    let Some(part) = items.iter().enumerate().find_map(|(i, item)| {
+        if !scope.stated(i) {
+            return None;
+        }
+        match &item.tag {
+            Tag::Concept(Concept::HalfWay) => Some(0.5),
+            Tag::Fraction(value) => {
+                let three = i
+                    .checked_sub(1)
+                    .and_then(|before| items.get(before))
+                    .map_or(1.0, |before| match before.tag {
+                        Tag::Number(count) => count,
+                        Tag::Figure(figure) if figure.value < 10.0 => figure.value,
+                        _ => 1.0,
+                    });
+                let next = items.get(i + 1);
+                let is_fill = next
+                    .is_some_and(|next| next.is(Concept::Full) || next.is(Concept::Container))
+                    || (next.is_some_and(|next| next.is(Concept::Article) || next.is(Concept::Of))
+                        && items
+                            .get(i + 2)
+                            .is_some_and(|item| item.is(Concept::Container)));
+                is_fill.then_some(three * value)
+            }
+            Tag::Figure(figure)
+                if figure.value < 1.0
+                    && items.get(i + 1).is_some_and(|next| next.is(Concept::Full)) =>
+            {
+                Some(figure.value)
+            }
+            _ => None,
+        }
+    }) else {
+        return;
+    };
+    if part <= 0.0 || part >= 1.0 {
+        return;
+    }
+    // Only the container that is part full, not what was measured out of it.
+    if let Some(contained) = water
+        .iter_mut()
+        .find(|mention| mention.contained == Contained::Yes)
+    {
+        contained.litres *= part;
+    } else if let [only] = water {
+        only.litres *= part;
+    }
+}
+
+fn combine(items: &[Item], water: &[Mention]) -> Result<Option<WaterVolume>, Doubt> {
+    let Some((first, rest)) = water.split_first() else {
+        return Ok(None);
+    };
+    let volume = |litres: f64, mention: &Mention| WaterVolume {
+        litres,
+        system: mention.system,
+        each_litres: mention.each,
+    };
+    let same = |mention: &Mention| {
+        let ratio = mention.litres / first.litres;
+        let converted = mention.system != first.system && (0.92..=1.08).contains(&ratio);
+        converted || (ratio - 1.0).abs() < 1e-6
+    };
+    if rest.iter().all(same) {
+        return Ok(Some(volume(first.litres, first)));
+    }
+    // Containers joined by "and" add up, unless two questions are asked.
+    let mut previous = first;
+    for mention in rest {
+        let between = items.get(previous.end..mention.item).unwrap_or_default();
+        let joined = between
+            .iter()
+            .any(|item| item.is(Concept::And) || item.is_sign(&[',', '+']));
+        let asked_again = between
+            .iter()
+            .any(|item| item.is(Concept::HowMuch) || item.is(Concept::Or) || item.ends_sentence());
+        if previous.contained == Contained::Loose
+            || mention.contained == Contained::Loose
+            || !joined
+            || asked_again
+        {
+            return Err(Doubt::VolumeTwo);
+        }
+        previous = mention;
+    }
+    let total = water.iter().map(|mention| mention.litres).sum();
+    Ok(Some(volume(total, first)))
+}

@@ -1,0 +1,487 @@
+//! Answers in words: a head that can be acted on alone, then cautions.
+//!
+//! In: an answer of the dialogue.
+//! Out: its head, and its further sentences in the order they matter.
+//! Promises that a figure in a sentence is a figure of the answer.
+
+use crate::dialogue::{Answer, Extra};
+use crate::request::{AtHand, Clarity, Sky, Topic};
+use crate::treatment::{Caution, Cover, Coverage, Measure, Outcome, Source, Status, WaitBasis};
+
+use super::catalog::{Args, CatalogError};
+use super::phrase::Phrases;
+
+/// An answer in sentences.
+pub(super) struct Sentences {
+    /// Dose and wait: goes out whatever its length.
+    pub(super) head: String,
+    /// Everything else, the most urgent first.
+    pub(super) tail: Vec<String>,
+}
+
+type Written<T> = Result<T, CatalogError>;
+
+/// A sentence that most answers of a kind share stands for its caution already.
+#[derive(Default)]
+struct Said {
+    cautions: Vec<Caution>,
+}
+
+impl Phrases<'_> {
+    pub(super) fn answer(self, answer: &Answer) -> Written<Sentences> {
+        let outcome = &answer.outcome;
+        let mut said = Said::default();
+        let head = self.head(answer, &mut said)?;
+        let mut tail: Vec<String> = Vec::new();
+        for extra in &answer.extra {
+            match extra {
+                // The head says "your bleach" already.
+                Extra::FromMemory => {}
+                Extra::LowerFigure | Extra::OldBottle | Extra::SeeHealthWorker => {
+                    tail.push(self.plain(&format!("extra-{}", <&str>::from(*extra)))?);
+                }
+            }
+        }
+        let (urgent, rest): (Vec<Caution>, Vec<Caution>) = outcome
+            .cautions
+            .iter()
+            .copied()
+            .filter(|caution| !said.cautions.contains(caution))
+            .partition(|caution| is_urgent(*caution));
+        for caution in urgent {
+            tail.push(self.caution(caution)?);
+        }
+        let conditions = self.conditions(answer, &mut said)?;
+        tail.extend(conditions);
+        for caution in rest {
+            if !said.cautions.contains(&caution) {
+                tail.push(self.caution(caution)?);
+            }
+        }
+        if answer.topic != Topic::Choose {
+            tail.push(self.covers(outcome.covers)?);
+        }
+        tail.push(self.plain("defer")?);
+        Ok(Sentences { head, tail })
+    }
+
+    fn caution(self, caution: Caution) -> Written<String> {
+        self.plain(&format!("caution-{}", <&str>::from(caution)))
+    }
+
+    fn covers(self, covers: Coverage) -> Written<String> {
+        let cover = |cover: Cover| self.plain(&format!("cover-{}", <&str>::from(cover)));
+        self.message(
+            "covers",
+            &Args::new()
+                .text("bacteria", cover(covers.bacteria)?)
+                .text("viruses", cover(covers.viruses)?)
+                .text("giardia", cover(covers.giardia)?)
+                .text("cryptosporidium", cover(covers.cryptosporidium)?),
+        )
+    }
+
+    fn head(self, answer: &Answer, said: &mut Said) -> Written<String> {
+        match answer.topic {
+            Topic::Boil => self.boil_head(answer, said),
+            Topic::Sun => self.sun_head(answer, said),
+            Topic::Filter => self.filter_head(answer, said),
+            Topic::Choose => self.choose_head(answer),
+            Topic::Adjust
+            | Topic::Dilute
+            | Topic::Dose
+            | Topic::Exposure
+            | Topic::Forget
+            | Topic::Help
+            | Topic::Illness
+            | Topic::More
+            | Topic::Remind
+            | Topic::Residual
+            | Topic::Settings
+            | Topic::Start
+            | Topic::Stock
+            | Topic::Stop
+            | Topic::Storage
+            | Topic::Supply
+            | Topic::Unclear
+            | Topic::Well
+            | Topic::Why => self.dose_head(answer, said),
+        }
+    }
+
+    fn echo(self, answer: &Answer) -> Written<String> {
+        let facts = &answer.facts;
+        let system = facts.volume_system.unwrap_or_default();
+        let volume = self.volume(facts.volume_l.unwrap_or_default(), system)?;
+        let clarity = match facts.clarity {
+            Some(clarity) => self.plain(&format!("clarity-{}", <&str>::from(clarity)))?,
+            None => String::new(),
+        };
+        let product = match facts.product {
+            Some(product) => self.product(product)?,
+            None => String::new(),
+        };
+        let key = if answer.extra.contains(&Extra::FromMemory) {
+            "echo-remembered"
+        } else {
+            "echo"
+        };
+        self.message(
+            key,
+            &Args::new()
+                .text("volume", volume)
+                .text("clarity", clarity)
+                .text("product", product)
+                .text("label", self.label(facts)?),
+        )
+    }
+
+    fn dose_head(self, answer: &Answer, said: &mut Said) -> Written<String> {
+        let outcome = &answer.outcome;
+        let cloudy = answer.facts.clarity == Some(Clarity::Cloudy);
+        if cloudy {
+            said.cautions.push(Caution::StrainFirst);
+        }
+        let mut args = Args::new()
+            .text("echo", self.echo(answer)?)
+            .text("wait", self.wait(outcome)?);
+        let kind = match &outcome.measure {
+            Measure::ByLabel | Measure::Nothing => "label",
+            Measure::Liquid(liquid) => {
+                args = args.text("measure", self.liquid(*liquid)?);
+                "liquid"
+            }
+            Measure::Tablets(count) => {
+                args = args.text("measure", self.tablets(*count)?);
+                "tablets"
+            }
+            Measure::Powder(powder) => match powder.stock {
+                None => {
+                    args = args.text("measure", self.grams(powder.grams)?);
+                    "powder"
+                }
+                Some(stock) => {
+                    let litre = self.message(
+                        "volume-litres",
+                        &Args::new().text("value", self.figure(1.0, 0)),
+                    )?;
+                    args = args
+                        .text("grams", self.grams(stock.grams_per_litre)?)
+                        .text("litres", litre)
+                        .text("percent", self.figure(1.0, 0))
+                        .text("measure", self.liquid(stock.add)?);
+                    "stock"
+                }
+            },
+        };
+        let suffix = if cloudy { "-cloudy" } else { "" };
+        self.message(&format!("head-{kind}{suffix}"), &args)
+    }
+
+    fn wait(self, outcome: &Outcome) -> Written<String> {
+        self.duration(outcome.wait.unwrap_or_default())
+    }
+
+    fn boil_head(self, answer: &Answer, said: &mut Said) -> Written<String> {
+        let cloudy = answer.facts.clarity == Some(Clarity::Cloudy);
+        if cloudy {
+            said.cautions.push(Caution::StrainFirst);
+        }
+        let key = if cloudy {
+            "head-boil-cloudy"
+        } else {
+            "head-boil"
+        };
+        self.message(key, &Args::new().text("wait", self.wait(&answer.outcome)?))
+    }
+
+    fn sun_head(self, answer: &Answer, said: &mut Said) -> Written<String> {
+        said.cautions
+            .extend([Caution::BottleSize, Caution::NotInRain, Caution::TwoDays]);
+        let size = self.message(
+            "volume-litres",
+            &Args::new().text(
+                "value",
+                self.figure(crate::treatment::SUN_BOTTLE_MAX_LITRES, 1),
+            ),
+        )?;
+        let mut args = Args::new()
+            .text("size", size)
+            .text("wait", self.wait(&answer.outcome)?);
+        let key = match answer.facts.sky {
+            Some(Sky::Rain) => "head-sun-rain",
+            Some(Sky::Sunny | Sky::Cloudy) => "head-sun",
+            None => {
+                if let Some(sunny) = &answer.if_sunny {
+                    args = args.text("sunny", self.wait(sunny)?);
+                }
+                "head-sun-unsure"
+            }
+        };
+        self.message(key, &args)
+    }
+
+    fn filter_head(self, answer: &Answer, said: &mut Said) -> Written<String> {
+        let covers = answer.outcome.covers;
+        said.cautions.push(Caution::PoreUnknown);
+        let mut stops = Vec::new();
+        let mut passes = Vec::new();
+        for (key, cover) in [
+            ("organism-bacteria", covers.bacteria),
+            ("organism-giardia", covers.giardia),
+            ("organism-cryptosporidium", covers.cryptosporidium),
+            ("organism-viruses", covers.viruses),
+        ] {
+            let name = self.plain(key)?;
+            match cover {
+                Cover::Yes => stops.push(name),
+                Cover::Partly => {
+                    stops.push(self.message("organism-some", &Args::new().text("what", name))?);
+                }
+                Cover::No => passes.push(name),
+            }
+        }
+        let list = |items: &[String], key: &str| -> Written<String> {
+            if items.is_empty() {
+                return Ok(String::new());
+            }
+            self.message(key, &Args::new().text("list", self.list(items)?))
+        };
+        let passes_key = if stops.is_empty() {
+            "filter-passes-only"
+        } else {
+            "filter-passes-after-stops"
+        };
+        let args = Args::new()
+            .text("stops", list(&stops, "filter-stops")?)
+            .text("passes", list(&passes, passes_key)?);
+        match answer.facts.pore_um {
+            Some(pore) => self.message("head-filter", &args.text("pore", self.figure(pore, 4))),
+            None => self.message("head-filter-unknown", &args),
+        }
+    }
+
+    fn choose_head(self, answer: &Answer) -> Written<String> {
+        let rank = |methods: &Vec<AtHand>| -> Written<String> {
+            let names: Vec<String> = methods
+                .iter()
+                .map(|method| self.method(*method))
+                .collect::<Written<_>>()?;
+            match names.as_slice() {
+                [one, two] => self.message(
+                    "method-pair",
+                    &Args::new()
+                        .text("one", one.as_str())
+                        .text("two", two.as_str()),
+                ),
+                others => self.list(others),
+            }
+        };
+        let mut ranks = answer.outcome.methods.iter();
+        let first = match ranks.next() {
+            Some(methods) => rank(methods)?,
+            None => self.method(AtHand::Fire)?,
+        };
+        let args = Args::new().text("first", first);
+        if answer.facts.have.is_empty() {
+            return self.message("head-choose-nothing", &args);
+        }
+        match ranks.next() {
+            Some(second) => self.message("head-choose-then", &args.text("second", rank(second)?)),
+            None => self.message("head-choose", &args),
+        }
+    }
+
+    /// What holds if the water is otherwise than assumed.
+    fn conditions(self, answer: &Answer, said: &mut Said) -> Written<Vec<String>> {
+        match answer.topic {
+            Topic::Boil => return self.boil_conditions(answer, said),
+            Topic::Sun if answer.facts.sky != Some(Sky::Rain) => {
+                return Ok(vec![self.plain("fill-and-shake")?]);
+            }
+            Topic::Dose => {}
+            Topic::Adjust
+            | Topic::Dilute
+            | Topic::Choose
+            | Topic::Exposure
+            | Topic::Filter
+            | Topic::Forget
+            | Topic::Help
+            | Topic::Illness
+            | Topic::More
+            | Topic::Remind
+            | Topic::Residual
+            | Topic::Settings
+            | Topic::Start
+            | Topic::Stock
+            | Topic::Stop
+            | Topic::Storage
+            | Topic::Sun
+            | Topic::Supply
+            | Topic::Unclear
+            | Topic::Well
+            | Topic::Why => return Ok(Vec::new()),
+        }
+        let base = &answer.outcome;
+        let differs = |other: &&Outcome| other.measure != base.measure || other.wait != base.wait;
+        let cloudy = answer.if_cloudy.as_ref().filter(differs);
+        let cold = answer.if_cold.as_ref().filter(differs);
+        if cold.is_some() {
+            said.cautions.push(Caution::ColdTakesLonger);
+        }
+        let args = |outcome: &Outcome| -> Written<Args<'static>> {
+            let measure = self.measure(&outcome.measure)?.unwrap_or_default();
+            Ok(Args::new()
+                .text("measure", measure)
+                .text("wait", self.wait(outcome)?))
+        };
+        if let (Some(cloudy), Some(cold)) = (cloudy, cold)
+            && cloudy.measure == cold.measure
+            && self.measure(&cloudy.measure)?.is_some()
+        {
+            let both = args(cloudy)?;
+            return Ok(vec![if cloudy.wait == cold.wait {
+                self.message("if-cloudy-or-cold-same", &both)?
+            } else {
+                self.message(
+                    "if-cloudy-or-cold",
+                    &both.text("coldwait", self.wait(cold)?),
+                )?
+            }]);
+        }
+        let mut sentences = Vec::new();
+        if let Some(cloudy) = cloudy {
+            sentences.push(self.message("if-cloudy", &args(cloudy)?)?);
+        }
+        if let Some(cold) = cold {
+            let key = if cold.measure == base.measure {
+                "if-cold-wait"
+            } else {
+                "if-cold"
+            };
+            sentences.push(self.message(key, &args(cold)?)?);
+        }
+        Ok(sentences)
+    }
+
+    fn boil_conditions(self, answer: &Answer, said: &mut Said) -> Written<Vec<String>> {
+        if let Some(celsius) = answer.outcome.boiling_point_c
+            && let Some(altitude) = answer.facts.altitude_m
+        {
+            return Ok(vec![
+                self.message(
+                    "boiling-point",
+                    &Args::new()
+                        .text("altitude", self.figure(altitude, 0))
+                        .text("celsius", self.figure(celsius, 0)),
+                )?,
+            ]);
+        }
+        let Some(high) = &answer.if_high else {
+            return Ok(Vec::new());
+        };
+        said.cautions.push(Caution::HigherBoilLonger);
+        Ok(vec![
+            self.message(
+                "if-high",
+                &Args::new()
+                    .text(
+                        "altitude",
+                        self.figure(crate::treatment::BOIL_LONGER_ABOVE_METRES, 0),
+                    )
+                    .text("wait", self.wait(high)?),
+            )?,
+        ])
+    }
+
+    /// Sources by title and year, and the figures used.
+    pub(super) fn why(self, answer: &Answer) -> Written<String> {
+        let outcome = &answer.outcome;
+        let dose = match outcome.dose {
+            Some(dose) => {
+                let mg = self.figure(dose.mg_per_litre(), 1);
+                self.message("why-dose", &Args::new().text("mg", mg))?
+            }
+            None if answer.topic == Topic::Boil => self.plain("why-boil")?,
+            None => String::new(),
+        };
+        let wait = match (outcome.dose, outcome.wait_basis) {
+            (None, _) => String::new(),
+            (Some(_), WaitBasis::Rule) => self.plain("why-wait-rule")?,
+            (Some(_), WaitBasis::RuleTemperatureUnknown) => self.plain("why-wait-unknown")?,
+            (Some(_), WaitBasis::ColdWater) => self.plain("why-wait-cold")?,
+            (Some(_), WaitBasis::ContactTime(ct)) => self.message(
+                "why-wait-ct",
+                &Args::new()
+                    .text("reached", self.figure(ct.reached, 0))
+                    .text("needed", self.figure(ct.needed, 0))
+                    .text("residual", self.figure(ct.residual, 1)),
+            )?,
+        };
+        let mut sources = Vec::new();
+        for source in &outcome.sources {
+            sources.push(self.source(*source)?);
+        }
+        self.message(
+            "why",
+            &Args::new()
+                .text("dose", dose)
+                .text("wait", wait)
+                .text("sources", sources.join("; ")),
+        )
+        .map(|text| text.trim().to_owned())
+    }
+
+    pub(super) fn source(self, source: Source) -> Written<String> {
+        let Some(record) = source.record() else {
+            return self.plain("source-common");
+        };
+        let args = Args::new()
+            .text("title", record.title.as_str())
+            .text("publisher", record.publisher.as_str());
+        match (record.status, record.year) {
+            (Status::CommonPractice, _) => self.plain("source-common"),
+            (Status::Memory, _) => self.message("source-memory", &args),
+            (_, Some(year)) => {
+                self.message("source-published", &args.text("year", year.to_string()))
+            }
+            (_, None) => self.message("source-undated", &args),
+        }
+    }
+}
+
+/// Cautions that come before anything about other water.
+fn is_urgent(caution: Caution) -> bool {
+    match caution {
+        Caution::IodineUnsuitable
+        | Caution::NotInRain
+        | Caution::SecondMethod
+        | Caution::Sewage
+        | Caution::TooMurky
+        | Caution::WeakImmunityBoil => true,
+        Caution::AbsolutePore
+        | Caution::BottleSize
+        | Caution::ChemicalsStay
+        | Caution::ColdTakesLonger
+        | Caution::CryptosporidiumSurvives
+        | Caution::FreshAir
+        | Caution::GiardiaPartly
+        | Caution::HigherBoilLonger
+        | Caution::LabelFirst
+        | Caution::LeptospiraPasses
+        | Caution::LowerFigure
+        | Caution::MedicalHelp
+        | Caution::NoShorterWait
+        | Caution::NoVomiting
+        | Caution::OldBottle
+        | Caution::PoreUnknown
+        | Caution::PrintTest
+        | Caution::RinseWithWater
+        | Caution::SmellCheck
+        | Caution::SporesSurvive
+        | Caution::StrainFirst
+        | Caution::TwoDays
+        | Caution::UnscentedOnly
+        | Caution::VirusesPass => false,
+    }
+}

@@ -1,0 +1,444 @@
+//! The typed request: where the parser and the core meet.
+//!
+//! A [`Request`] holds what one message says and nothing else; each fact may be absent.
+//! What can be answered is another type, [`crate::treatment::Order`], which lacks nothing.
+//! Knows no spelling, no language and no channel.
+
+use crate::quantity::UnitSystem;
+
+/// What the person wants.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    Default,
+    strum::EnumString,
+    strum::IntoStaticStr,
+    serde::Serialize,
+    serde::Deserialize,
+)]
+#[strum(serialize_all = "snake_case")]
+#[serde(rename_all = "snake_case")]
+pub enum Topic {
+    /// Less waiting, or less taste, for the last dose.
+    Adjust,
+    /// How long to boil.
+    Boil,
+    /// Which method, from what is at hand.
+    Choose,
+    /// A cleaning or stock solution.
+    Dilute,
+    /// How much to add to so much water, how long to wait.
+    Dose,
+    /// Somebody swallowed or was splashed with the chemical.
+    Exposure,
+    /// What a filter stops.
+    Filter,
+    /// Delete all that is kept of the person.
+    Forget,
+    /// What can be asked.
+    Help,
+    /// Somebody is ill from water.
+    Illness,
+    /// The rest of the last answer.
+    More,
+    /// A message when the wait is over.
+    Remind,
+    /// What a chlorine reading means.
+    Residual,
+    /// Language or units.
+    Settings,
+    /// Messages again, please.
+    Start,
+    /// Remember my bottle.
+    Stock,
+    /// No more messages.
+    Stop,
+    /// How to keep treated water, or the product.
+    Storage,
+    /// Solar disinfection in bottles.
+    Sun,
+    /// How much water a stock treats.
+    Supply,
+    /// None of these could be told.
+    #[default]
+    Unclear,
+    /// Shock chlorination of a dug well.
+    Well,
+    /// The reasons and sources of the last answer.
+    Why,
+}
+
+/// A product that is added to water.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    PartialOrd,
+    Ord,
+    strum::EnumString,
+    strum::IntoStaticStr,
+    serde::Serialize,
+    serde::Deserialize,
+    strum::VariantArray,
+)]
+#[strum(serialize_all = "snake_case")]
+#[serde(rename_all = "snake_case")]
+pub enum Product {
+    /// Sodium hypochlorite solution.
+    Bleach,
+    /// Chlorinated lime.
+    BleachingPowder,
+    /// Calcium hypochlorite powder or granules.
+    CalciumHypochlorite,
+    /// Chlorine dioxide tablets or liquid.
+    ChlorineDioxide,
+    /// Iodine tablets.
+    IodineTablet,
+    /// Tincture of iodine.
+    IodineTincture,
+    /// Chlorine tablets (sodium dichloroisocyanurate).
+    Nadcc,
+    /// Povidone-iodine solution.
+    PovidoneIodine,
+}
+
+impl Product {
+    /// Whether its active substance is iodine.
+    #[must_use]
+    pub const fn is_iodine(self) -> bool {
+        match self {
+            Self::IodineTablet | Self::IodineTincture | Self::PovidoneIodine => true,
+            Self::Bleach
+            | Self::BleachingPowder
+            | Self::CalciumHypochlorite
+            | Self::ChlorineDioxide
+            | Self::Nadcc => false,
+        }
+    }
+
+    /// Which label figure a dose needs.
+    #[must_use]
+    pub const fn label_figure(self) -> LabelFigure {
+        match self {
+            Self::Bleach
+            | Self::BleachingPowder
+            | Self::CalciumHypochlorite
+            | Self::IodineTincture
+            | Self::PovidoneIodine => LabelFigure::Strength,
+            Self::IodineTablet | Self::Nadcc => LabelFigure::TabletMass,
+            Self::ChlorineDioxide => LabelFigure::Directions,
+        }
+    }
+}
+
+/// What must be read off the label before a dose can be worked out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum LabelFigure {
+    /// The label's own directions.
+    Directions,
+    /// A percentage.
+    Strength,
+    /// The mg of a tablet.
+    TabletMass,
+}
+
+/// How the water looks.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    strum::EnumString,
+    strum::IntoStaticStr,
+    serde::Serialize,
+    serde::Deserialize,
+)]
+#[strum(serialize_all = "snake_case")]
+#[serde(rename_all = "snake_case")]
+pub enum Clarity {
+    /// Clear.
+    Clear,
+    /// Cloudy, muddy, coloured.
+    Cloudy,
+}
+
+/// How the sky looks.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    strum::EnumString,
+    strum::IntoStaticStr,
+    serde::Serialize,
+    serde::Deserialize,
+)]
+#[strum(serialize_all = "snake_case")]
+#[serde(rename_all = "snake_case")]
+pub enum Sky {
+    /// Clouds.
+    Cloudy,
+    /// Rain.
+    Rain,
+    /// Bright.
+    Sunny,
+}
+
+/// Somebody for whom a method may be unsuitable.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    PartialOrd,
+    Ord,
+    strum::EnumString,
+    strum::IntoStaticStr,
+    serde::Serialize,
+    serde::Deserialize,
+)]
+#[strum(serialize_all = "snake_case")]
+#[serde(rename_all = "snake_case")]
+pub enum Person {
+    /// A baby.
+    Infant,
+    /// A pregnant or breast-feeding woman.
+    Pregnant,
+    /// Somebody with thyroid disease.
+    Thyroid,
+    /// Somebody whose defence against germs is weak.
+    WeakImmunity,
+}
+
+/// Something at hand, for [`Topic::Choose`].
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, serde::Serialize, serde::Deserialize,
+)]
+#[serde(rename_all = "snake_case")]
+pub enum AtHand {
+    /// A filter.
+    Filter,
+    /// A pot and fuel.
+    Fire,
+    /// A product.
+    Product(Product),
+    /// Clear bottles and sun.
+    Sunlight,
+}
+
+impl AtHand {
+    /// Its name in the contract.
+    #[must_use]
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::Filter => "filter",
+            Self::Fire => "fire",
+            Self::Product(product) => product.into(),
+            Self::Sunlight => "sunlight",
+        }
+    }
+}
+
+/// Which way the last dose is to be changed.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    strum::EnumString,
+    strum::IntoStaticStr,
+    serde::Serialize,
+    serde::Deserialize,
+)]
+#[strum(serialize_all = "snake_case")]
+#[serde(rename_all = "snake_case")]
+pub enum Change {
+    /// Less waiting.
+    Faster,
+    /// Less taste.
+    Weaker,
+}
+
+/// Cold that was said without a figure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, serde::Serialize, serde::Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Chill {
+    /// Cold to the hand, snow melt, ice.
+    Cold,
+}
+
+/// Height that was said without a figure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, serde::Serialize, serde::Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Height {
+    /// In the mountains, high up.
+    High,
+}
+
+/// Why nothing here may be answered with a dose.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    PartialOrd,
+    Ord,
+    strum::EnumString,
+    strum::IntoStaticStr,
+    serde::Serialize,
+    serde::Deserialize,
+    strum::VariantArray,
+)]
+#[strum(serialize_all = "snake_case")]
+#[serde(rename_all = "snake_case")]
+pub enum Refusal {
+    /// Fuel, pesticide, waste or salt in the water.
+    Chemical,
+    /// Pregnancy, thyroid disease, an infant or long use against iodine.
+    IodineUnsuitable,
+    /// The product mixed with acid or ammonia.
+    Mixed,
+    /// Not for drinking water.
+    OtherUse,
+    /// More than twice the published dose, or a half dose where it is not allowed.
+    OverLimit,
+}
+
+/// A fact that a question may ask for.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    PartialOrd,
+    Ord,
+    strum::EnumString,
+    strum::IntoStaticStr,
+    serde::Serialize,
+    serde::Deserialize,
+    strum::VariantArray,
+)]
+#[strum(serialize_all = "snake_case")]
+#[serde(rename_all = "snake_case")]
+pub enum Field {
+    /// Which product.
+    Product,
+    /// Its strength.
+    StrengthPercent,
+    /// The tablet's mg.
+    TabletMg,
+    /// How much water.
+    VolumeL,
+    /// The well's diameter.
+    DiameterM,
+    /// The depth of water in the well.
+    WaterDepthM,
+    /// How strong the solution is to become.
+    TargetPercent,
+    /// The test's reading.
+    ResidualMgPerL,
+    /// How many people.
+    People,
+    /// For how many days.
+    Days,
+    /// How much product there is.
+    StockMl,
+}
+
+/// Everything a message can say, each fact on its own.
+#[derive(Debug, Clone, PartialEq, Default, serde::Serialize, serde::Deserialize)]
+#[serde(default)]
+pub struct Facts {
+    /// The product named, without doubt.
+    pub product: Option<Product>,
+    /// Its strength as the label prints it, in percent.
+    pub strength_percent: Option<f64>,
+    /// Labelled mg of a tablet.
+    pub tablet_mg: Option<f64>,
+    /// Litres that one tablet treats, by its label.
+    pub label_litres: Option<f64>,
+    /// Water to treat, in litres at full precision.
+    pub volume_l: Option<f64>,
+    /// The unit system the volume was written in.
+    pub volume_system: Option<UnitSystem>,
+    /// How the water looks.
+    pub clarity: Option<Clarity>,
+    /// Water temperature, °C.
+    pub temperature_c: Option<f64>,
+    /// Cold without a figure.
+    pub chill: Option<Chill>,
+    /// Acidity.
+    pub ph: Option<f64>,
+    /// Sewage in the water.
+    pub sewage: bool,
+    /// Chemicals in the water.
+    pub chemical: bool,
+    /// For whom.
+    pub person: Vec<Person>,
+    /// Height above the sea, m.
+    pub altitude_m: Option<f64>,
+    /// Height without a figure.
+    pub height: Option<Height>,
+    /// The sky.
+    pub sky: Option<Sky>,
+    /// A filter's rating, µm.
+    pub pore_um: Option<f64>,
+    /// What is at hand, in the order said.
+    pub have: Vec<AtHand>,
+    /// How the last dose is to change.
+    pub change: Option<Change>,
+    /// Free chlorine read, mg/L.
+    pub residual_mg_per_l: Option<f64>,
+    /// Minutes since the dose.
+    pub minutes: Option<f64>,
+    /// Well diameter, m.
+    pub diameter_m: Option<f64>,
+    /// Depth of water in the well, m.
+    pub water_depth_m: Option<f64>,
+    /// Strength wanted, percent.
+    pub target_percent: Option<f64>,
+    /// Stock of liquid, mL.
+    pub stock_ml: Option<f64>,
+    /// Stock of powder, g.
+    pub stock_g: Option<f64>,
+    /// Stock of tablets.
+    pub tablets: Option<f64>,
+    /// People to serve.
+    pub people: Option<f64>,
+    /// Days to serve.
+    pub days: Option<f64>,
+    /// When the bottle was opened, as an ISO date.
+    pub opened: Option<jiff::civil::Date>,
+    /// Language wanted, BCP 47.
+    pub set_lang: Option<String>,
+    /// Units wanted.
+    pub set_units: Option<UnitSystem>,
+}
+
+/// What one message says.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Request {
+    /// What is wanted.
+    pub topic: Topic,
+    /// What is said.
+    pub facts: Facts,
+}

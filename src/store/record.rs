@@ -1,0 +1,60 @@
+//! Rows and JSON of the store, and the way back.
+//!
+//! A row that an older or newer program wrote and this one cannot read costs the conversation,
+//! never the bottle, the units or the language.
+
+use std::str::FromStr;
+
+use jiff::Timestamp;
+use rusqlite::Row;
+use serde::{Deserialize, Serialize};
+
+use crate::dialogue::{Bottle, Listening, Person, Talk};
+
+/// Raised when a stored conversation can no longer be read; the old ones lapse.
+const TALK_VERSION: u32 = 1;
+
+#[derive(Serialize, Deserialize)]
+struct TalkRecord<T> {
+    version: u32,
+    talk: T,
+}
+
+pub(super) fn talk(talk: &Talk) -> Result<String, serde_json::Error> {
+    serde_json::to_string(&TalkRecord {
+        version: TALK_VERSION,
+        talk,
+    })
+}
+
+fn read_talk(json: &str) -> Talk {
+    serde_json::from_str::<TalkRecord<Talk>>(json)
+        .ok()
+        .filter(|record| record.version == TALK_VERSION)
+        .map(|record| record.talk)
+        .unwrap_or_default()
+}
+
+pub(super) fn person(row: &Row<'_>) -> rusqlite::Result<Person> {
+    let word = |column: &str| row.get::<_, Option<String>>(column);
+    let told_at: Option<i64> = row.get("told_at")?;
+    let bottle = match told_at.and_then(|second| Timestamp::from_second(second).ok()) {
+        None => None,
+        Some(told_at) => Some(Bottle {
+            product: word("product")?.and_then(|product| product.parse().ok()),
+            strength_percent: row.get("strength_percent")?,
+            tablet_mg: row.get("tablet_mg")?,
+            opened: word("opened")?.and_then(|date| jiff::civil::Date::from_str(&date).ok()),
+            told_at,
+        }),
+    };
+    Ok(Person {
+        language: word("language")?,
+        units: word("units")?.and_then(|units| units.parse().ok()),
+        bottle,
+        listening: word("listening")?
+            .and_then(|listening| Listening::from_str(&listening).ok())
+            .unwrap_or_default(),
+        talk: read_talk(&word("talk")?.unwrap_or_default()),
+    })
+}

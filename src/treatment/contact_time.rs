@@ -1,0 +1,196 @@
+//! How long to wait for chlorine: rule, cold and contact time (CT).
+//!
+//! In: temperature, pH, chlorine.
+//! Out: minutes, why so many, and whether *Giardia* is covered.
+//! Promises the longest of the published rule, the doubling in the cold and the CT tables, which
+//! are stepped and never interpolated (40 CFR 141.74; instructions in EPA 815-R-20-003).
+//! Does not know the product.
+
+use super::condition;
+use super::measure;
+use super::order::{Warmth, Water};
+use super::outcome::{ContactTime, Cover, WaitBasis};
+use super::rule;
+use super::table;
+
+/// CT asked for by the tables, in mg·min/L.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct CtAsked {
+    /// For 3-log *Giardia*.
+    pub giardia: f64,
+    /// For 4-log viruses.
+    pub viruses: f64,
+}
+
+impl CtAsked {
+    /// The greater of the two.
+    #[must_use]
+    pub fn greatest(self) -> f64 {
+        self.giardia.max(self.viruses)
+    }
+}
+
+/// Looks up the CT that free chlorine of `mg_per_l` must reach at this temperature and pH.
+///
+/// Takes the next lower temperature, the next higher pH and the next higher chlorine of the
+/// tables; what lies beyond their ends takes the last row. Above pH 9 the viruses' pH 10 column
+/// holds, and the *Giardia* figure is no more than that of pH 9.
+#[must_use]
+pub fn contact_time(celsius: f64, ph: f64, mg_per_l: f64) -> CtAsked {
+    let cells = &*table::GIARDIA;
+    let t = step_down(cells.iter().map(|cell| cell.celsius), celsius);
+    let p = step_up(cells.iter().map(|cell| cell.ph), ph);
+    let c = step_up(cells.iter().map(|cell| cell.chlorine_mg_per_l), mg_per_l);
+    let giardia = cells
+        .iter()
+        .filter(|cell| same(cell.celsius, t) && same(cell.ph, p) && same(cell.chlorine_mg_per_l, c))
+        .map(|cell| cell.ct)
+        .fold(0.0, f64::max);
+
+    let cells = &*table::VIRUS;
+    let t = step_down(cells.iter().map(|cell| cell.celsius), celsius);
+    let p = step_up(cells.iter().map(|cell| cell.ph), ph);
+    let viruses = cells
+        .iter()
+        .filter(|cell| same(cell.celsius, t) && same(cell.ph, p))
+        .map(|cell| cell.ct)
+        .fold(0.0, f64::max);
+    CtAsked { giardia, viruses }
+}
+
+/// The highest pH for which the *Giardia* table speaks.
+const GIARDIA_PH_MAX: f64 = 9.0;
+
+/// Figures of one table are the same text, so they are the same number but for nothing.
+fn same(a: f64, b: f64) -> bool {
+    (a - b).abs() < 1e-9
+}
+
+/// The greatest heading not over `value`, or the least there is.
+fn step_down(headings: impl Iterator<Item = f64> + Clone, value: f64) -> f64 {
+    let below = headings
+        .clone()
+        .filter(|heading| *heading <= value + 1e-9)
+        .reduce(f64::max);
+    below.or_else(|| headings.reduce(f64::min)).unwrap_or(value)
+}
+
+/// The least heading not under `value`, or the greatest there is.
+fn step_up(headings: impl Iterator<Item = f64> + Clone, value: f64) -> f64 {
+    let above = headings
+        .clone()
+        .filter(|heading| *heading >= value - 1e-9)
+        .reduce(f64::min);
+    above.or_else(|| headings.reduce(f64::max)).unwrap_or(value)
+}
+
+/// A wait that was worked out.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Wait {
+    pub(super) minutes: f64,
+    pub(super) basis: WaitBasis,
+    /// Whether *Giardia* is covered at its end.
+    pub(super) giardia: Cover,
+}
+
+/// The wait for a chlorine dose in mg/L: the rule, the cold, the tables.
+pub(super) fn chlorine_wait(water: &Water, dose_mg_per_l: f64) -> Wait {
+    let rule = shortest_wait(water);
+    let cold = condition::celsius(water.warmth).map_or(0.0, doubled_for_cold);
+    with_contact_time(
+        water,
+        dose_mg_per_l,
+        rule.max(cold),
+        if cold > rule {
+            WaitBasis::ColdWater
+        } else {
+            rule_basis(water.warmth)
+        },
+    )
+}
+
+/// `least` minutes, or as many as the CT tables ask for.
+pub(super) fn with_contact_time(
+    water: &Water,
+    dose_mg_per_l: f64,
+    least: f64,
+    basis: WaitBasis,
+) -> Wait {
+    let Some(celsius) = condition::celsius(water.warmth) else {
+        return Wait {
+            minutes: least,
+            basis,
+            giardia: Cover::Partly,
+        };
+    };
+    let residual = dose_mg_per_l * rule::RESIDUAL_SHARE;
+    let ph = water.ph.map_or(rule::PH_UNKNOWN, |ph| ph.ph());
+    let needed = contact_time(celsius, ph, residual).greatest();
+    let asked = in_fives(measure::ceil(needed / residual));
+    let giardia = match water.warmth {
+        Warmth::Measured(_) if ph <= GIARDIA_PH_MAX => Cover::Yes,
+        Warmth::Measured(_) | Warmth::Cold | Warmth::Unknown => Cover::Partly,
+    };
+    if asked > least {
+        let reached = residual * asked;
+        let basis = WaitBasis::ContactTime(ContactTime {
+            needed,
+            reached,
+            residual,
+        });
+        Wait {
+            minutes: asked,
+            basis,
+            giardia,
+        }
+    } else {
+        Wait {
+            minutes: least,
+            basis,
+            giardia,
+        }
+    }
+}
+
+/// The published rule's wait.
+pub(super) fn shortest_wait(water: &Water) -> f64 {
+    if condition::is_doubled(water) {
+        rule::CLOUDY_WAIT_MIN
+    } else {
+        rule::CLEAR_WAIT_MIN
+    }
+}
+
+/// The rule as a reason.
+pub(super) fn rule_basis(warmth: Warmth) -> WaitBasis {
+    match warmth {
+        Warmth::Unknown => WaitBasis::RuleTemperatureUnknown,
+        Warmth::Cold | Warmth::Measured(_) => WaitBasis::Rule,
+    }
+}
+
+/// Doubles half an hour for each 10 °C below 25 °C (WHO, International Travel and Health, 2012).
+fn doubled_for_cold(celsius: f64) -> f64 {
+    let below = (rule::DOUBLING_BELOW_CELSIUS - celsius).max(0.0);
+    in_fives(rule::CLEAR_WAIT_MIN * (below / rule::DOUBLING_STEP_CELSIUS).exp2())
+}
+
+/// Upward to a multiple of five minutes.
+pub(super) fn in_fives(minutes: f64) -> f64 {
+    measure::ceil_to(minutes, rule::WAIT_STEP_MIN)
+}
+
+/// Minutes by halogen dose and temperature (Wilderness Medical Society, Practice Guidelines, 2nd
+/// edition, page 63): the greatest dose not over `mg_per_l`, the warmest column not over the
+/// water's temperature, the 15 °C column where nobody knows it.
+pub(super) fn halogen_minutes(mg_per_l: f64, celsius: Option<f64>) -> f64 {
+    let cells = &*table::HALOGEN;
+    let dose = step_down(cells.iter().map(|cell| cell.mg_per_l), mg_per_l);
+    let column = celsius.unwrap_or(rule::GRID_UNKNOWN_CELSIUS);
+    let column = step_down(cells.iter().map(|cell| cell.celsius), column);
+    cells
+        .iter()
+        .filter(|cell| same(cell.mg_per_l, dose) && same(cell.celsius, column))
+        .map(|cell| cell.minutes)
+        .fold(0.0, f64::max)
+}
