@@ -457,7 +457,6 @@ pub fn verdict(say: &Say) -> (Option<AnswerJson>, Vec<&'static str>, Option<&'st
 
 /// One line in.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
-#[serde(deny_unknown_fields)]
 pub struct LineIn {
     /// Who writes; left out, a fresh person.
     pub from: Option<String>,
@@ -472,8 +471,7 @@ pub struct LineIn {
 /// One line out.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct LineOut {
-    /// Who wrote; absent for a fresh person.
-    #[serde(skip_serializing_if = "Option::is_none")]
+    /// Who wrote; null for a fresh person.
     pub from: Option<String>,
     /// The language of the reply.
     pub lang: String,

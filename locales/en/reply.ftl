@@ -21,6 +21,8 @@ method-sunlight = sun in clear bottles
 
 clarity-clear = { " " }clear
 clarity-cloudy = { " " }cloudy
+warmth-cold = { " " }cold
+warmth-celsius = { " " }{ $celsius } C
 
 ## Measures
 
@@ -50,8 +52,8 @@ days = { $value } days
 
 ## A dose
 
-echo = { $volume }{ $clarity }, { $product }{ $label }
-echo-remembered = { $volume }{ $clarity }, your { $product }{ $label }
+echo = { $volume }{ $clarity }{ $warmth }, { $product }{ $label }
+echo-remembered = { $volume }{ $clarity }{ $warmth }, your { $product }{ $label }
 head-liquid = { $echo }: add { $measure }, stir, wait { $wait }.
 head-liquid-cloudy = { $echo }: settle, strain, add { $measure }, stir, wait { $wait }.
 head-tablets = { $echo }: { $measure }, stir, wait { $wait }.
@@ -105,11 +107,11 @@ caution-absolute-pore = The figure must be absolute (or cyst-rated), not nominal
 caution-bottle-size = Use clear PET bottles, not glass jugs or big cans.
 caution-chemicals-stay = Chemicals and salt stay in.
 caution-cold-takes-longer = Longer if cold.
-caution-cryptosporidium-survives = Cryptosporidium survives: boil if you can.
+caution-cryptosporidium-survives = Cryptosporidium survives.
 caution-fresh-air = Gas: out into fresh air.
 caution-giardia-partly = Giardia may survive.
 caution-higher-boil-longer = High up: boil longer.
-caution-iodine-unsuitable = Not in pregnancy, thyroid disease, for babies, or beyond a few weeks.
+caution-iodine-unsuitable = Not for pregnancy, thyroid disease, babies, long use.
 caution-leptospira-passes = Leptospira swims through.
 caution-label-first = If its label gives a drinking-water dose, follow that.
 caution-no-shorter-wait = Do not shorten the wait.
@@ -119,7 +121,7 @@ caution-rinse-with-water = Rinse with water.
 caution-not-in-rain = Not in rain.
 caution-old-bottle = Your bottle is over a year old: get fresh.
 caution-pore-unknown = Pore size unknown: do not rely on it alone.
-caution-smell-check = After the wait it must smell faintly of chlorine; if not, repeat the dose once and wait again; if still not, do not drink it.
+caution-smell-check = After the wait it must smell faintly of chlorine; if not, repeat the same dose once and wait again; if still not, do not drink it.
 caution-second-method = Use a second method too.
 caution-sewage = Sewage: boil it if at all possible.
 caution-spores-survive = Heat-proof spores need pressure: not for sterile instruments.
@@ -127,7 +129,7 @@ caution-strain-first = Let it settle and strain it first.
 caution-print-test = You must be able to read print through the full bottle.
 caution-lower-figure = I took the lower figure of the label.
 caution-too-murky = If you cannot read print through it, boil it.
-caution-unscented-only = Plain unscented bleach only.
+caution-unscented-only = Plain bleach only.
 caution-viruses-pass = Viruses pass: boil or chlorinate as well.
 caution-weak-immunity-boil = Babies or weak immunity: boil.
 caution-two-days = Unsure of the sun? Leave it both days.
@@ -137,6 +139,7 @@ extra-old-bottle = Your bottle is over a year old: replace it, check the smell.
 extra-see-health-worker = The sick need a health worker and ORS now.
 
 covers = Kills: bacteria { $bacteria }, viruses { $viruses }, Giardia { $giardia }, Cryptosporidium { $cryptosporidium }.
+boil-kills-all = Boiling kills them all.
 cover-yes = yes
 cover-partly = partly
 cover-no = no

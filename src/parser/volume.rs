@@ -350,7 +350,13 @@ fn container_before(items: &[Item], amounts: &[Amount], n: usize) -> Option<(usi
         let before = at.checked_sub(1)?;
         let item = items.get(before)?;
         let bare_gallon = item.is(Concept::Gallon) && !gallon_is_unit(amounts, before);
-        let counted_gallon = item.is(Concept::Gallon) && at + 1 >= amount.items.start;
+        // "2 gallons of 5 L": the gallon is a can. "5 gallons (19 L)": it is not.
+        let next_to_it = before + 1 == amount.items.start
+            || (before + 2 == amount.items.start
+                && items
+                    .get(before + 1)
+                    .is_some_and(|item| item.is(Concept::Of)));
+        let counted_gallon = item.is(Concept::Gallon) && next_to_it;
         if item.is(Concept::Container) || bare_gallon || counted_gallon {
             let covering = amounts.iter().find(|other| {
                 (other.items.end == before || other.items.end == before + 1)

@@ -60,6 +60,9 @@ impl Phrases<'_> {
         }
         if answer.topic != Topic::Choose {
             tail.push(self.covers(outcome.covers)?);
+            if outcome.covers.cryptosporidium != Cover::Yes {
+                tail.push(self.plain("boil-kills-all")?);
+            }
         }
         tail.push(self.plain("defer")?);
         Ok(Sentences { head, tail })
@@ -117,6 +120,14 @@ impl Phrases<'_> {
             Some(clarity) => self.plain(&format!("clarity-{}", <&str>::from(clarity)))?,
             None => String::new(),
         };
+        let warmth = match (facts.temperature_c, facts.chill) {
+            (Some(celsius), _) => self.message(
+                "warmth-celsius",
+                &Args::new().text("celsius", self.figure(celsius, 1)),
+            )?,
+            (None, Some(_)) => self.plain("warmth-cold")?,
+            (None, None) => String::new(),
+        };
         let product = match facts.product {
             Some(product) => self.product(product)?,
             None => String::new(),
@@ -131,6 +142,7 @@ impl Phrases<'_> {
             &Args::new()
                 .text("volume", volume)
                 .text("clarity", clarity)
+                .text("warmth", warmth)
                 .text("product", product)
                 .text("label", self.label(facts)?),
         )
@@ -457,7 +469,6 @@ fn is_urgent(caution: Caution) -> bool {
         | Caution::NotInRain
         | Caution::SecondMethod
         | Caution::Sewage
-        | Caution::TooMurky
         | Caution::WeakImmunityBoil => true,
         Caution::AbsolutePore
         | Caution::BottleSize
@@ -480,6 +491,7 @@ fn is_urgent(caution: Caution) -> bool {
         | Caution::SmellCheck
         | Caution::SporesSurvive
         | Caution::StrainFirst
+        | Caution::TooMurky
         | Caution::TwoDays
         | Caution::UnscentedOnly
         | Caution::VirusesPass => false,

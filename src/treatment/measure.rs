@@ -114,12 +114,26 @@ fn spoon(ml: f64) -> Option<SpoonMeasure> {
     }
     let teaspoons = ceil_to(ml / TEASPOON_ML.0, 0.25);
     let tablespoons = ceil_to(ml / TABLESPOON_ML.0, 0.5);
-    let (count, spoon, largest) = if teaspoons <= 3.0 {
-        (teaspoons, Spoon::Teaspoon, TEASPOON_ML.1)
+    let half_teaspoons = ceil_to(ml / TEASPOON_ML.0, 0.5);
+    let fits = |count: f64, most: f64, largest: f64| count <= most && count * largest <= ml * 1.25;
+    if fits(teaspoons, 3.0, TEASPOON_ML.1) {
+        Some(SpoonMeasure {
+            count: teaspoons,
+            spoon: Spoon::Teaspoon,
+        })
+    } else if fits(tablespoons, 8.0, TABLESPOON_ML.1) {
+        Some(SpoonMeasure {
+            count: tablespoons,
+            spoon: Spoon::Tablespoon,
+        })
+    } else if fits(half_teaspoons, 6.0, TEASPOON_ML.1) {
+        Some(SpoonMeasure {
+            count: half_teaspoons,
+            spoon: Spoon::Teaspoon,
+        })
     } else {
-        (tablespoons, Spoon::Tablespoon, TABLESPOON_ML.1)
-    };
-    (count <= 8.0 && count * largest <= ml * 1.25).then_some(SpoonMeasure { count, spoon })
+        None
+    }
 }
 
 fn step_grams(grams: f64) -> f64 {

@@ -1,11 +1,16 @@
 //! All integration tests, one module a room.
 
+mod corpus;
+mod desk;
+mod locale;
+mod parser;
 mod published;
 mod published_boiling;
 mod published_chlorine;
 mod published_contact_time;
 mod published_methods;
 mod published_tables;
+mod reply;
 mod treatment;
 mod treatment_adjust;
 mod treatment_choose;

@@ -1,0 +1,355 @@
+//! Reading: laws, and the texts that broke it or might.
+
+use matone::contract::RequestJson;
+use matone::locale::Locales;
+use matone::parser::{Reading, read};
+use matone::quantity::UnitSystem;
+use proptest::prelude::*;
+
+fn reading(text: &str) -> Reading {
+    let locales = Locales::embedded().unwrap_or_else(|error| panic!("{error}"));
+    let (_, english) = locales.get("en").expect("English");
+    read(text, &english.lexicon, UnitSystem::Metric)
+}
+
+fn check_volume(text: &str, litres: f64) {
+    let read = reading(text).stated.volume_l;
+    let right = read.is_some_and(|read| (read - litres).abs() <= litres * 1e-9);
+    assert!(right, "{text:?}: {read:?} instead of {litres}");
+}
+
+fn check_no_volume(text: &str) {
+    let read = reading(text).stated.volume_l;
+    assert_eq!(read, None, "{text:?}");
+}
+
+fn check_strength(text: &str, percent: f64) {
+    let read = reading(text).stated.strength_percent;
+    let right = read.is_some_and(|read| (read - percent).abs() <= percent * 1e-9);
+    assert!(right, "{text:?}: {read:?} instead of {percent}");
+}
+
+fn check_no_strength(text: &str) {
+    let read = reading(text).stated.strength_percent;
+    assert_eq!(read, None, "{text:?}");
+}
+
+const GALLON: f64 = 3.785_411_784;
+
+#[test]
+fn volumes_are_read_in_every_shape() {
+    check_volume("20 L", 20.0);
+    check_volume("20L", 20.0);
+    check_volume("20 litre jerrycan", 20.0);
+    check_volume("20-litre jerrycan", 20.0);
+    check_volume("1 1/2 gallons", 1.5 * GALLON);
+    check_volume("1½ gal", 1.5 * GALLON);
+    check_volume("a gallon and a half", 1.5 * GALLON);
+    check_volume("2 US gallons", 2.0 * GALLON);
+    check_volume("2 imperial gallons", 9.092_18);
+    check_volume("3 quarts", 0.75 * GALLON);
+    check_volume("4 pints", 0.5 * GALLON);
+    check_volume("16 cups", GALLON);
+    check_volume("2 m³", 2000.0);
+    check_volume("1.5 m3", 1500.0);
+    check_volume("750 ml", 0.75);
+    check_volume(".5 L", 0.5);
+    check_volume("0,5 L", 0.5);
+    check_volume("1,000 L", 1000.0);
+    check_volume("1,00,000 L", 100_000.0);
+    check_volume("10 000 L", 10_000.0);
+    check_volume("two hundred and fifty litres", 250.0);
+    check_volume("fifteen hundred litres", 1500.0);
+    check_volume("two point five litres", 2.5);
+    check_volume("half a litre", 0.5);
+    check_volume("three quarters of a litre", 0.75);
+    check_volume("3 x 20L", 60.0);
+    check_volume("20 L x 3", 60.0);
+    check_volume("three jerrycans of 20 L", 60.0);
+    check_volume("two 20 L jerrycans", 40.0);
+    check_volume("a dozen 1.5 L bottles", 18.0);
+    check_volume("20 L cans, 3 of them", 60.0);
+    check_volume("3 jerrycans, each holds 20 L", 60.0);
+    check_volume("two buckets 20L each and one jerrycan 10L", 50.0);
+    check_volume("half-full 20 L jerrycan", 10.0);
+    check_volume("the 200 L drum is three quarters full", 150.0);
+    check_volume("٢٠ L", 20.0);
+    check_volume("२० L", 20.0);
+    check_volume("２０ Ｌ", 20.0);
+    check_volume("2\u{200B}0 L", 20.0);
+    check_volume("20 (twenty) litres", 20.0);
+    check_volume("5 gallons (19 L)", 5.0 * GALLON);
+    check_volume("gallon jug of 5 litres", 5.0);
+}
+
+#[test]
+fn what_is_no_volume_of_water_is_not_read_as_one() {
+    for text in [
+        "2 drops per litre",
+        "8 drops a gallon",
+        "how many drops for each litre",
+        "tap gives 20 L per minute",
+        "room 20 L",
+        "see you at 5 l",
+        "call 0700 20 20 20 l8r",
+        "bleach bottle is 5 L",
+        "20 L of 5% bleach",
+        "1.000 L",
+        "2..5 L",
+        "10² L",
+        "2O L",
+        "l0 L",
+        "-5 L",
+        "0 L",
+        "1e9 L",
+        "100 ml",
+        "20 L or 200 L",
+        "bucket",
+        "yesterday I did 20 L",
+        "\u{202E}L 02\u{202C}",
+        "on 20/10/2026 we met",
+        "4 25 L jerrycan",
+    ] {
+        check_no_volume(&format!("bleach 5%, {text}"));
+    }
+}
+
+#[test]
+fn strengths_are_read_in_every_shape() {
+    check_strength("bleach 5%", 5.0);
+    check_strength("bleach 5 %", 5.0);
+    check_strength("bleach5%20L", 5.0);
+    check_strength("bleach 3,5%", 3.5);
+    check_strength("five and a quarter percent bleach", 5.25);
+    check_strength("bleach 5.250%", 5.25);
+    check_strength("bleach 50,000 ppm", 5.0);
+    check_strength("bleach 50 g/L", 5.0);
+    check_strength("bleach 5‰", 0.5);
+    check_strength("bleach 12° chl", 12.0 * 0.317);
+    check_strength("bleach 5-6%", 5.0);
+    check_strength("bleach 5% to 6%", 5.0);
+    check_strength("bleach 3%, sorry, 5%", 5.0);
+    check_strength("not 4%, it is bleach 5%", 5.0);
+    check_strength("my friend says 3%, mine is bleach 5%", 5.0);
+    check_strength("the label says \"bleach 5%\"", 5.0);
+}
+
+#[test]
+fn what_is_no_strength_is_not_read_as_one() {
+    for text in [
+        "less than 5%",
+        "maybe 3%",
+        "about 5%",
+        "3-5%",
+        "5% and 3%",
+        "not 5%",
+        "50%",
+        "0%",
+        "150%",
+        "5 ppm",
+        "12°",
+        "S%",
+        "5²%",
+        "5.2.5%",
+        "4.,2%",
+        "diluted, was 5%",
+        "kills 99.9% of germs",
+        "I am 100% sure",
+        "discount 5% today",
+        "battery 5%",
+        "my friend says 5%",
+        "yesterday it was 5%",
+    ] {
+        check_no_strength(&format!("bleach, {text}, 20 L"));
+    }
+}
+
+/// A slip is mended, but never into another meaning.
+#[test]
+fn slips_are_mended_only_within_one_meaning() {
+    use matone::request::Clarity;
+    for (text, clarity) in [
+        ("claer water", Some(Clarity::Clear)),
+        ("clodyu water", None),
+        ("cloduy water", Some(Clarity::Cloudy)),
+        ("muddyy water", Some(Clarity::Cloudy)),
+        ("unclear water", Some(Clarity::Cloudy)),
+        ("not clear", Some(Clarity::Cloudy)),
+        ("does not look clean", Some(Clarity::Cloudy)),
+        ("not muddy", Some(Clarity::Clear)),
+        ("cloudy sky", None),
+    ] {
+        assert_eq!(reading(text).stated.clarity, clarity, "{text:?}");
+    }
+    for text in [
+        "in a sack",
+        "I checked the label",
+        "happy birthday",
+        "a bitter taste of life",
+    ] {
+        let topic = reading(text).request.topic;
+        let hurt = matches!(
+            topic,
+            matone::request::Topic::Exposure | matone::request::Topic::Illness
+        );
+        assert!(!hurt, "{text:?} is {topic:?}");
+    }
+}
+
+#[test]
+fn words_that_are_not_known_are_handed_on() {
+    let text = "bleach 5% for 20 L flimflam";
+    let unread: Vec<&str> = reading(text)
+        .unread
+        .into_iter()
+        .filter_map(|span| text.get(span))
+        .collect();
+    assert_eq!(unread, ["flimflam"]);
+}
+
+fn naughty() -> impl Strategy<Value = String> {
+    let pieces = prop::sample::select(vec![
+        "bleach",
+        "5%",
+        "20 L",
+        "%",
+        "%%",
+        "°",
+        "5",
+        "20",
+        ".",
+        ",",
+        "1/0",
+        "1/2",
+        "x",
+        "-",
+        "½",
+        "²",
+        "\u{202E}",
+        "\u{202C}",
+        "\u{200B}",
+        "\0",
+        "😀",
+        "e9",
+        "1e999",
+        "NaN",
+        "gallon",
+        "and",
+        "a",
+        "half",
+        "of",
+        "to",
+        "no",
+        "not",
+        "per",
+        "each",
+        "full",
+        "jerrycan",
+        "\"",
+        ">",
+        "\n",
+        "pH",
+        "C",
+        "m3",
+        "०",
+        "٢",
+        "৪",
+        "lakh",
+        "hundred",
+        "point",
+        "thousand",
+        "mg",
+        "mg/l",
+        "sorry",
+        "yesterday",
+        "(",
+        ")",
+        "opened 31/02/2026",
+        "0700123456",
+        "tablets",
+        "iodine",
+    ]);
+    prop::collection::vec((pieces, any::<bool>()), 0..24).prop_map(|pieces| {
+        pieces
+            .into_iter()
+            .map(|(piece, glued)| {
+                if glued {
+                    piece.to_owned()
+                } else {
+                    format!("{piece} ")
+                }
+            })
+            .collect()
+    })
+}
+
+/// Facts said in any order.
+fn facts() -> impl Strategy<Value = (Vec<String>, f64, f64, f64)> {
+    (1_u32..=14, 1_u32..=900, 1_u32..=35).prop_flat_map(|(percent, litres, celsius)| {
+        let parts = vec![
+            format!("bleach {percent}%"),
+            format!("{litres} L"),
+            "cloudy".to_owned(),
+            format!("water {celsius} C"),
+            "pH 7.5".to_owned(),
+            "my wife is pregnant".to_owned(),
+            "sewage in it".to_owned(),
+        ];
+        (
+            Just(parts).prop_shuffle(),
+            Just(f64::from(percent)),
+            Just(f64::from(litres)),
+            Just(f64::from(celsius)),
+        )
+    })
+}
+
+proptest! {
+    #[test]
+    fn no_text_makes_it_panic(text in "\\PC{0,300}") {
+        let _ = reading(&text);
+    }
+
+    #[test]
+    fn no_mixture_of_its_own_words_makes_it_panic(text in naughty()) {
+        let read = reading(&text);
+        // And nothing that it states lies outside what is believed.
+        prop_assert!(read.stated.volume_l.is_none_or(|litres| (0.25..=1e6).contains(&litres)));
+        prop_assert!(read.stated.strength_percent.is_none_or(|percent| percent > 0.0 && percent <= 100.0));
+        for span in read.unread {
+            prop_assert!(text.get(span).is_some(), "a span that is no piece of the text");
+        }
+    }
+
+    /// Nothing understood is dropped: every fact said, in whatever order, is in the request.
+    #[test]
+    fn every_fact_said_is_in_the_request((parts, percent, litres, celsius) in facts()) {
+        let text = parts.join(", ");
+        let read = reading(&text);
+        let request = RequestJson::from(&read.request);
+        prop_assert_eq!(request.topic, "dose", "{}", &text);
+        prop_assert_eq!(request.product, Some("bleach"), "{}", &text);
+        prop_assert_eq!(request.strength_percent, Some(percent), "{}", &text);
+        prop_assert_eq!(request.volume_l, Some(litres), "{}", &text);
+        prop_assert_eq!(request.clarity, Some("cloudy"), "{}", &text);
+        prop_assert_eq!(request.temperature_c, Some(celsius), "{}", &text);
+        prop_assert_eq!(request.ph, Some(7.5), "{}", &text);
+        prop_assert_eq!(request.sewage, Some(true), "{}", &text);
+        prop_assert_eq!(request.person, vec!["pregnant"], "{}", &text);
+        prop_assert!(read.doubts.is_empty(), "{:?} {}", read.doubts, &text);
+    }
+}
+
+#[test]
+fn long_texts_are_not_read_and_do_not_take_long() {
+    for text in [
+        "%".repeat(10_000),
+        "bleach 5% 20 L ".repeat(5_000),
+        "x".repeat(200_000),
+    ] {
+        assert_eq!(
+            reading(&text).request.topic,
+            matone::request::Topic::Unclear
+        );
+    }
+}

@@ -1,0 +1,332 @@
+//! Replies: figures, budget, what the first SMS must hold.
+
+use std::collections::BTreeSet;
+
+use matone::reply::{Encoding, segment};
+use proptest::prelude::*;
+use serde_json::Value;
+
+use crate::desk::{Office, noon};
+
+/// All numbers of a JSON value, in every unit that a reply may show them in.
+fn numbers(value: &Value, out: &mut BTreeSet<String>) {
+    match value {
+        Value::Number(number) => {
+            let value = number.as_f64().expect("a number");
+            let per_gallon = [1.0, 3.785_411_784, 3.785_411_784 / 4.0, 4.546_09];
+            let shown = [
+                value,
+                value / 60.0,
+                value / 1440.0,
+                value.round(),
+                value.floor(),
+            ]
+            .into_iter()
+            .chain(per_gallon.iter().map(|unit| value / unit));
+            for shown in shown {
+                for decimals in 0..4 {
+                    let text = format!("{shown:.decimals$}");
+                    let text = if text.contains('.') {
+                        text.trim_end_matches('0').trim_end_matches('.').to_owned()
+                    } else {
+                        text
+                    };
+                    // Rounding is for show, never to another figure.
+                    if text
+                        .parse::<f64>()
+                        .is_ok_and(|t| (t - shown).abs() <= 0.006 * shown.abs())
+                    {
+                        out.insert(text);
+                    }
+                }
+            }
+            // 1 3/4 spoons
+            let quarters = (value.fract() * 4.0).round();
+            if (value * 4.0).fract() == 0.0 && value < 20.0 {
+                for part in [(1.0, "1/4"), (2.0, "1/2"), (3.0, "3/4")] {
+                    if part.0 == quarters {
+                        out.insert(part.1.to_owned());
+                    }
+                }
+            }
+        }
+        Value::Array(all) => all.iter().for_each(|value| numbers(value, out)),
+        Value::Object(all) => all.values().for_each(|value| numbers(value, out)),
+        Value::Bool(_) | Value::Null | Value::String(_) => {}
+    }
+}
+
+fn figures_in(text: &str) -> Vec<String> {
+    let pattern = regex::Regex::new(r"\d+/\d+|\d+(?:\.\d+)?").expect("a pattern");
+    pattern
+        .find_iter(text)
+        .map(|found| found.as_str().to_owned())
+        .collect()
+}
+
+fn check_figures(message: &str) {
+    let mut office = Office::new();
+    let answered = office.hear("p", message, noon());
+    let json = crate::desk::json(&answered.line(None));
+    if json["answer"].is_null() {
+        return;
+    }
+    let mut known = BTreeSet::new();
+    numbers(&json["request"], &mut known);
+    numbers(&json["answer"], &mut known);
+    let mut said = vec![answered.reply];
+    if json["request"]["topic"] != "exposure" {
+        said.push(office.hear("p", "more", noon()).reply);
+    }
+    for text in said {
+        for figure in figures_in(&text) {
+            assert!(
+                known.contains(&figure),
+                "{message:?}: {figure} in {text:?} is not in {json}"
+            );
+        }
+    }
+}
+
+#[test]
+fn a_reply_has_no_figure_that_the_answer_has_not() {
+    for message in [
+        "2 gallons cloudy 1% bleach",
+        "20 L bleach 5%",
+        "1000 L tank, bleach 3.5%, water 12 C, pH 7.2",
+        "povidone iodine 10%, 5 L",
+        "iodine tincture 2%, 2 quarts, cloudy",
+        "chlorine tablets 67 mg, 40 L",
+        "bleaching powder 33%, 100 L",
+        "calcium hypochlorite 65%, 5000 L tank",
+        "chlorine dioxide tablets 20 L",
+        "how long to boil at 2400 m",
+        "how long must I boil water",
+        "sun, how long",
+        "sunny, 1.5 L bottle in the sun",
+        "0.2 micron filter",
+        "which is best, fire or bleach",
+        "I drank bleach",
+        "3 imperial gallons, bleach 5%",
+    ] {
+        check_figures(message);
+    }
+}
+
+/// Strengths, volumes and conditions as they are met.
+fn grid() -> Vec<String> {
+    let products = [
+        "bleach 0.5%",
+        "bleach 1%",
+        "bleach 2.6%",
+        "bleach 3.5%",
+        "bleach 5.25%",
+        "bleach 8.25%",
+        "bleach 12.5%",
+        "chlorine tablets 33 mg",
+        "chlorine tablets 67 mg",
+        "povidone iodine 10%",
+        "iodine tincture 2%",
+        "iodine tablets 8 mg",
+        "calcium hypochlorite 65%",
+        "bleaching powder 30%",
+    ];
+    let volumes = [
+        "1 L",
+        "1.5 L",
+        "10 L",
+        "20 L",
+        "55 gallons",
+        "5 imperial gallons",
+        "200 L",
+        "1000 L",
+    ];
+    let conditions = [
+        "",
+        "clear",
+        "cloudy",
+        "cold",
+        "cloudy, cold",
+        "water 8 C",
+        "clear, 20 C, pH 7.5",
+    ];
+    let mut all = Vec::new();
+    for product in products {
+        for volume in volumes {
+            for condition in conditions {
+                all.push(format!("{product}, {volume}, {condition}"));
+            }
+        }
+    }
+    all
+}
+
+/// A plain dose answer fits one SMS, and its head alone is safe to act on.
+#[test]
+fn every_plain_dose_answer_fits_one_sms() {
+    for message in grid() {
+        let answered = Office::once(&message);
+        let json = crate::desk::json(&answered.line(None));
+        assert!(
+            !json["answer"].is_null(),
+            "{message:?} was not answered: {}",
+            answered.reply
+        );
+        assert_eq!(
+            answered.segments.parts.len(),
+            1,
+            "{message:?}: {}",
+            answered.reply
+        );
+        assert_eq!(answered.segments.encoding, Encoding::Gsm7, "{message:?}");
+        assert!(answered.reply.contains("wait"), "{}", answered.reply);
+        if message.contains("cloudy") {
+            assert!(answered.reply.contains("strain"), "{}", answered.reply);
+        }
+        let iodine = message.contains("iodine");
+        assert_eq!(
+            iodine,
+            answered.reply.contains("pregnancy"),
+            "{}",
+            answered.reply
+        );
+    }
+}
+
+/// What does not fit is not lost: head, first tail and `more` together say every caution.
+#[test]
+fn more_says_what_the_first_sms_had_no_room_for() {
+    let mut office = Office::new();
+    let first = office.hear("p", "20 L bleach 5%", noon()).reply;
+    assert!(first.ends_with("MORE"), "{first}");
+    let more = office.hear("p", "MORE", noon()).reply;
+    for said in ["Cryptosporidium", "smell", "Giardia", "health office"] {
+        assert!(
+            first.contains(said) || more.contains(said),
+            "{said}: {first} / {more}"
+        );
+    }
+}
+
+#[test]
+fn every_question_and_service_reply_fits_one_sms() {
+    for message in [
+        "",
+        "hello",
+        "help",
+        "stop",
+        "start",
+        "forget me",
+        "remember bleach 5%",
+        "why",
+        "more",
+        "bleach",
+        "bleach 20 L",
+        "chlorine 20 L",
+        "iodine 5 L",
+        "pool chlorine 20 L",
+        "powder 20 L",
+        "scented bleach 5% 20 L",
+        "tablets 67 mg 20 L",
+        "bleach and iodine 20 L",
+        "bleach 5% or 3%, 20 L",
+        "bleach 50% 20 L",
+        "diluted bleach 5% 20 L",
+        "bleach 5 ppm 20 L",
+        "bleach no label 20 L",
+        "bleach no label no fire 20 L",
+        "bleach 5%",
+        "bleach 5% bucket",
+        "bleach 5% 0 L",
+        "bleach 5% 20 L and 200 L",
+        "bleach 5% 1.000 L",
+        "chlorine tablets 20 L",
+        "I drank bleach",
+        "calcium hypochlorite in my eye",
+        "three people vomiting",
+        "petrol in the water",
+        "iodine tincture 2% 5 L pregnant",
+        "bleach and vinegar",
+        "bleach for the aquarium",
+        "use imperial gallons",
+        "answer in French",
+        "well 1 m wide",
+    ] {
+        let answered = Office::once(message);
+        let parts = &answered.segments.parts;
+        assert_eq!(parts.len(), 1, "{message:?}: {}", answered.reply);
+        assert_eq!(
+            answered.segments.encoding,
+            Encoding::Gsm7,
+            "{message:?}: {}",
+            answered.reply
+        );
+    }
+}
+
+/// 3GPP TS 23.038: 160 septets, or 153 in each of several; the extension table counts twice.
+#[test]
+fn gsm_segments_are_counted_by_septets() {
+    for (text, parts) in [
+        ("a".repeat(160), 1),
+        ("a".repeat(161), 2),
+        ("a".repeat(306), 2),
+        ("a".repeat(307), 3),
+        ("€".repeat(80), 1),
+        ("€".repeat(81), 2),
+        // 153 is odd: the pair that does not fit goes over whole.
+        ("€".repeat(152), 2),
+        ("€".repeat(153), 3),
+        (String::new(), 1),
+    ] {
+        let segments = segment(&text);
+        assert_eq!(segments.encoding, Encoding::Gsm7);
+        assert_eq!(
+            segments.parts.len(),
+            parts,
+            "{} characters",
+            text.chars().count()
+        );
+        assert_eq!(segments.parts.concat(), text);
+    }
+}
+
+/// 70 code units, or 67 in each of several; a surrogate pair counts two and stays whole.
+#[test]
+fn ucs2_segments_are_counted_by_code_units() {
+    for (text, parts) in [
+        ("ж".repeat(70), 1),
+        ("ж".repeat(71), 2),
+        ("ж".repeat(134), 2),
+        ("😀".repeat(35), 1),
+        ("😀".repeat(36), 2),
+        ("😀".repeat(67), 3),
+    ] {
+        let segments = segment(&text);
+        assert_eq!(segments.encoding, Encoding::Ucs2);
+        assert_eq!(
+            segments.parts.len(),
+            parts,
+            "{} characters",
+            text.chars().count()
+        );
+        assert_eq!(segments.parts.concat(), text);
+    }
+}
+
+proptest! {
+    #[test]
+    fn cutting_loses_nothing_and_keeps_the_budget(text in "(\\PC|€|😀|\u{0915}\u{094D}\u{0937}| ){0,400}") {
+        let segments = segment(&text);
+        prop_assert_eq!(segments.parts.concat(), text.clone());
+        let most = match (segments.encoding, segments.parts.len()) {
+            (Encoding::Gsm7, 1) => 160,
+            (Encoding::Gsm7, _) => 153,
+            (Encoding::Ucs2, 1) => 70,
+            (Encoding::Ucs2, _) => 67,
+        };
+        for part in &segments.parts {
+            prop_assert!(segments.encoding.length(part) <= most);
+        }
+    }
+}
