@@ -451,7 +451,8 @@ pub fn verdict(say: &Say) -> (Option<AnswerJson>, Vec<&'static str>, Option<&'st
         | Say::NothingBefore
         | Say::Set { .. }
         | Say::Started
-        | Say::Stopped => (None, Vec::new(), None),
+        | Say::Stopped
+        | Say::Unsure => (None, Vec::new(), None),
     }
 }
 

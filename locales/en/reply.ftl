@@ -155,7 +155,7 @@ cannot-weaker = Less would not be safe here. For the taste: let it stand open, o
 ## Questions
 
 ask-product = Which product do you have: bleach, chlorine tablets, chlorine powder or iodine?
-ask-product-bleach-tablet = Are those tablets made for drinking water, and what do they contain? Read me the label.
+ask-product-bleach-tablet = What do those tablets contain? Send what the label says, with the mg. They must be made for drinking water.
 ask-product-chlorine-form = Is the chlorine a liquid, a powder or tablets? Send it with the % or mg on the label.
 ask-product-iodine-form = Which iodine is it: tincture, povidone-iodine or tablets?
 ask-product-pool = Pool chlorine may be stabilised: not for drinking water. Do you have plain bleach, drinking-water tablets or iodine? If not, boil.
@@ -183,6 +183,7 @@ ask-tablet-two = Two tablet sizes. Which mg will you use?
 ask-tablet-outside = That is no drinking-water tablet I know. How many mg is printed on the strip?
 
 ask-volume = How much water do you want to treat? Litres or gallons.
+ask-volume-uncounted = How many litres is that in all?
 ask-volume-unsized = How many litres does it hold? (bucket and can sizes differ)
 ask-volume-outside = I cannot use that amount. How many litres of water do you want to treat?
 ask-volume-two = More than one amount of water. How many litres do you want to treat in one go?
@@ -203,6 +204,7 @@ refused-over_limit = More than twice the dose is not safe to drink.
 
 first-aid = GET MEDICAL HELP NOW. Swallowed: rinse mouth, sips of water if awake, do NOT make vomit. Eye or skin: rinse { $rinse } with water. Gas: fresh air.
 first-aid-powder = GET MEDICAL HELP NOW. Swallowed: rinse mouth, sips of water if awake, do NOT make vomit. Skin: brush off. Eye, skin: rinse { $rinse }. Gas: fresh air.
+unsure = Swallowed or splashed? Then rinse, do NOT make vomit, get medical help. If you only want the dose, send just product, % and litres.
 illness = Give ORS or safe water in small sips, go on breastfeeding. To a clinic NOW if blood, sunken eyes, no urine, very weak or cannot drink. I cannot diagnose.
 
 ## Service

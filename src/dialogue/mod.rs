@@ -224,6 +224,14 @@ impl Conversation<'_> {
 
     fn unclear(&self) -> Step {
         if let Some(asked) = self.asked() {
+            // "No fire either": the last resort hangs on it.
+            if self.reading.notes.contains(&Note::NoFire)
+                || self.reading.notes.contains(&Note::NoLabel)
+            {
+                let mut asked = asked.clone();
+                asked.notes.extend(self.notes());
+                return self.ask_again(&asked);
+            }
             if let Some(bare) = self.reading.bare
                 && self.reading.unread.len() <= 2
             {
@@ -337,7 +345,9 @@ impl Conversation<'_> {
                 | Link::TwiceThat => {}
             }
             for note in base_notes {
-                if !notes.contains(&note) && note != Note::Greeting && note != Note::OwnBottle {
+                if !notes.contains(&note)
+                    && !matches!(note, Note::Greeting | Note::OwnBottle | Note::Story)
+                {
                     notes.push(note);
                 }
             }
@@ -362,6 +372,9 @@ impl Conversation<'_> {
             doubts.retain(|doubt| doubt.field() != Field::TabletMg);
         }
         let missing = order::missing_for_dose(&facts);
+        if missing.is_empty() && self.reading.notes.contains(&Note::Story) {
+            return self.unchanged(Say::Unsure);
+        }
         if let Some(first) = missing.first() {
             let doubt = doubts.iter().copied().find(|doubt| doubt.field() == *first);
             return self.ask(Topic::Dose, facts, missing, doubt, remembered, notes);

@@ -55,6 +55,8 @@ pub enum Say {
     Started,
     /// No unasked messages.
     Stopped,
+    /// Is somebody hurt, or is a dose wanted?
+    Unsure,
     /// The reasons of an answer.
     WhyOf(Box<Answer>),
 }

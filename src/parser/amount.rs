@@ -126,6 +126,13 @@ fn amount_at(items: &[Item], at: usize, lexicon: &Lexicon, units: UnitSystem) ->
     if items.get(at)?.is(Concept::Ph) {
         return prefixed(items, at, Unit::Ph);
     }
+    // "The percentage is 2": unless the figure has a unit of its own.
+    if items.get(at)?.is(Concept::PercentWord)
+        && let Some(amount) = prefixed(items, at, Unit::Percent)
+        && unit_at(items, amount.items.end, units).is_none()
+    {
+        return Some(amount);
+    }
     if lexicon.unit_order == UnitOrder::EitherSide
         && let Some((unit, after)) = unit_at(items, at, units)
         && let Some((_, after_number)) = number_at(items, after)
@@ -158,7 +165,7 @@ fn amount_at(items: &[Item], at: usize, lexicon: &Lexicon, units: UnitSystem) ->
     {
         end = close;
     }
-    let range = (!article).then(|| upper_end(items, end)).flatten();
+    let range = (!article).then(|| upper_end(items, end, units)).flatten();
     let (upper, end) = match range {
         Some((upper, end)) => (Some(upper), end),
         None => (None, end),
@@ -236,14 +243,17 @@ fn joins_range(item: &Item) -> bool {
     item.is_sign(&['-', '~']) || item.is(Concept::RangeWord)
 }
 
-/// `- 6` after a 5, or `to 6`, or `or 6`.
-fn upper_end(items: &[Item], at: usize) -> Option<(f64, usize)> {
+/// `- 6` after a 5, or `to 6`, or `or 6`; `and 6` before a percent sign ("between 5 and 6%", but
+/// "4 and 5%" is no single figure either).
+fn upper_end(items: &[Item], at: usize, units: UnitSystem) -> Option<(f64, usize)> {
     let joint = items.get(at)?;
-    if !(joins_range(joint) || joint.is(Concept::Or)) {
-        return None;
-    }
     let (upper, end) = number_at(items, at + 1)?;
-    Some((upper.certain()?, end))
+    let and_percent = joint.is(Concept::And)
+        && unit_at(items, end, units).is_some_and(|(unit, _)| unit == Unit::Percent);
+    (joins_range(joint) || joint.is(Concept::Or) || and_percent)
+        .then(|| upper.certain())
+        .flatten()
+        .map(|upper| (upper, end))
 }
 
 fn repeated_in_brackets(items: &[Item], at: usize) -> Option<(f64, usize)> {

@@ -61,6 +61,8 @@ pub enum Doubt {
     TabletOutside,
     /// Two products.
     TwoProducts,
+    /// Several containers of a stated size, and not how many.
+    VolumeUncounted,
     /// A container whose size is not said.
     VolumeUnsized,
     /// Too little or too much.
@@ -98,6 +100,7 @@ impl Doubt {
             Self::TabletCompound | Self::TabletOutside | Self::TabletTwo => Field::TabletMg,
             Self::VolumeOutside
             | Self::VolumeTwo
+            | Self::VolumeUncounted
             | Self::VolumeUnreadable
             | Self::VolumeUnsized => Field::VolumeL,
         }

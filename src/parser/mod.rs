@@ -76,6 +76,9 @@ pub enum Note {
     OwnBottle,
     /// A greeting or thanks.
     Greeting,
+    /// A story about somebody, with words that are not known and nothing asked: it may be about
+    /// harm done.
+    Story,
 }
 
 /// A message, read.
@@ -198,12 +201,11 @@ fn interpret(text: Text<'_>) -> Reading {
     if facts::degrees_of_product(text) && all.strength_percent.is_none() {
         doubts.push(Doubt::Degrees);
     }
-    if let Some(water) = volumes.water {
-        all.volume_l = Some(match topic {
-            // Bottles in the sun: the size of one.
-            Topic::Sun => water.each_litres,
-            _ => water.litres,
-        });
+    if topic == Topic::Sun {
+        // Bottles in the sun: the size of one, however many.
+        all.volume_l = volumes.each_litres;
+    } else if let Some(water) = volumes.water {
+        all.volume_l = Some(water.litres);
         all.volume_system = Some(water.system);
     }
     doubts.extend(volumes.doubts.iter().copied());
@@ -259,7 +261,24 @@ fn notes(text: Text<'_>) -> Vec<Note> {
     .filter(|(concept, _)| text.says(*concept))
     .map(|(_, note)| note)
     .chain(topic::owns_bottle(text).then_some(Note::OwnBottle))
+    .chain(tells_a_story(text).then_some(Note::Story))
     .collect()
+}
+
+fn tells_a_story(text: Text<'_>) -> bool {
+    let asks = [
+        Concept::HowMuch,
+        Concept::HowLong,
+        Concept::Treats,
+        Concept::SupplyWord,
+        Concept::FollowOn,
+        Concept::Same,
+    ]
+    .iter()
+    .any(|concept| text.says(*concept))
+        || text.items.iter().any(|item| item.is_sign(&['?']));
+    let unknown = text.items.iter().any(|item| item.tag == Tag::Unknown);
+    !asks && unknown && text.says(Concept::PersonNoun)
 }
 
 fn long_use(text: Text<'_>, all: &Facts, notes: &mut Vec<Note>) {

@@ -94,10 +94,16 @@ impl Scope {
     }
 
     fn set_aside_quoted(&mut self, items: &[Item]) {
+        for mark in ['"', '\''] {
+            self.set_aside_between(items, mark);
+        }
+    }
+
+    fn set_aside_between(&mut self, items: &[Item], mark: char) {
         let marks: Vec<usize> = items
             .iter()
             .enumerate()
-            .filter(|(_, item)| item.is_sign(&['"']))
+            .filter(|(_, item)| item.is_sign(&[mark]))
             .map(|(i, _)| i)
             .collect();
         for pair in marks.chunks(2) {
@@ -137,6 +143,7 @@ impl Scope {
                     || next.is_filler()
                     || next.is(Concept::Article)
                     || next.is(Concept::Spoken)
+                    || next.is(Concept::Notify)
                     || next.is(Concept::Perhaps)
                     || next.is(Concept::Of);
                 if denied_one {

@@ -7,6 +7,7 @@
 use super::amount::{Amount, Unit};
 use super::doubt::Doubt;
 use super::lexicon::Concept;
+use super::number::Shape;
 use super::scope::{Scope, Standing};
 use super::tag::{Item, Tag};
 
@@ -71,6 +72,14 @@ pub(super) fn percentages(items: &[Item], amounts: &[Amount], scope: &Scope) -> 
             && amount.figure.value < PRODUCT_PPM_MIN
         {
             found.doubts.push(Doubt::StrengthIsTarget);
+            continue;
+        }
+        // 1/2% is a half; 3/5% is a fraction or two figures.
+        let is_cooks_fraction = [0.25, 0.5, 0.75]
+            .iter()
+            .any(|part| (amount.figure.value - part).abs() < 1e-9);
+        if amount.figure.shape == Shape::Fraction && !is_cooks_fraction {
+            found.doubts.push(Doubt::StrengthUnreadable);
             continue;
         }
         // 5.250% can only be five and a quarter.

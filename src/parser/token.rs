@@ -129,6 +129,13 @@ fn mark_escaped(tokens: &mut [Token]) {
 /// `.5` is a half; `water.5` may be a sentence's end and five, or a half.
 fn read_leading_points(tokens: &mut [Token]) {
     for i in 1..tokens.len() {
+        let behind_text = i >= 2
+            && tokens.get(i - 2).is_some_and(|before| {
+                matches!(
+                    before.kind,
+                    TokenKind::Figure(_) | TokenKind::Word(_) | TokenKind::Sign('.' | ',' | '%')
+                )
+            });
         let Some([sign, figure]) = tokens.get_mut(i - 1..=i) else {
             continue;
         };
@@ -139,13 +146,14 @@ fn read_leading_points(tokens: &mut [Token]) {
             continue;
         }
         let whole = digits.chars().all(|c| c.is_ascii_digit());
+        let begins = !(sign.glued && behind_text);
         match sign.kind {
-            TokenKind::Sign('.') if !sign.glued && whole => {
+            TokenKind::Sign('.') if begins && whole => {
                 figure.kind = TokenKind::Figure(format!("0.{digits}"));
                 sign.kind = TokenKind::Other;
             }
             TokenKind::Sign('.') => figure.kind = TokenKind::Unreadable,
-            TokenKind::Sign(',') if !sign.glued => figure.kind = TokenKind::Unreadable,
+            TokenKind::Sign(',') if begins => figure.kind = TokenKind::Unreadable,
             _ => {}
         }
     }

@@ -105,24 +105,36 @@ impl Signals<'_> {
                 .get(index + 1)
                 .is_some_and(|next| next.is(Concept::Water) || next.is(Concept::TreatedWater))
         };
-        let swallowed = text.places(Concept::Swallowed).any(|place| {
-            for at in place + 1..(place + 10).min(text.items.len()) {
-                let Some(item) = text.items.get(at) else {
-                    break;
-                };
-                if item.ends_sentence() || item.is(Concept::Water) || item.is(Concept::TreatedWater)
-                {
+        // "Ate, …" at the head is how somebody is addressed.
+        let addressed =
+            |place: usize| place == 0 && text.items.get(1).is_some_and(|next| next.is_sign(&[',']));
+        let mouthfuls = text.places(Concept::Mouthful);
+        let swallowed = text
+            .places(Concept::Swallowed)
+            .chain(mouthfuls)
+            .any(|place| {
+                if addressed(place) {
                     return false;
                 }
-                if is_product(at) {
-                    return !made_water_of(at);
+                for at in place + 1..(place + 10).min(text.items.len()) {
+                    let Some(item) = text.items.get(at) else {
+                        break;
+                    };
+                    if item.ends_sentence()
+                        || item.is(Concept::Water)
+                        || item.is(Concept::TreatedWater)
+                    {
+                        return false;
+                    }
+                    if is_product(at) {
+                        return !made_water_of(at);
+                    }
                 }
-            }
-            let before = (place.saturating_sub(5)..place).any(is_product);
-            let about_water = text.mentions(Concept::Water) || self.volumes.mentioned;
-            // "My child swallowed it": of nothing else is there talk.
-            before || (!about_water && !self.says(Concept::Ill) && self.words() <= SHORT * 2)
-        });
+                let before = (place.saturating_sub(5)..place).any(is_product);
+                let about_water = text.mentions(Concept::Water) || self.volumes.mentioned;
+                // "My child swallowed it": of nothing else is there talk.
+                before || (!about_water && !self.says(Concept::Ill) && self.words() <= SHORT * 2)
+            });
         let about_to_drink = text.places(Concept::Drink).any(|place| {
             let mut at = place + 1;
             while let Some(item) = text.items.get(at) {
@@ -151,7 +163,7 @@ impl Signals<'_> {
             && !self.any(&[Concept::Splashed, Concept::OnBody]);
         swallowed
             || about_to_drink
-            || (product && self.any(&[Concept::Mouthful, Concept::Remedy, Concept::Poisoned]))
+            || (product && self.any(&[Concept::Remedy, Concept::Poisoned]))
             || (self.says(Concept::OnBody)
                 && !washing_only
                 && (product || self.says(Concept::Splashed) || self.words() <= SHORT * 2))
@@ -200,7 +212,11 @@ impl Signals<'_> {
         if self.dilutes() {
             return false;
         }
-        self.says(Concept::DangerSign) || (self.says(Concept::Ill) && !self.dose_is_complete())
+        // "Does the filter stop cholera?" tells of nobody who is ill.
+        let of_germs =
+            self.any(&[Concept::Filter, Concept::Germ]) && !self.says(Concept::PersonNoun);
+        self.says(Concept::DangerSign)
+            || (self.says(Concept::Ill) && !self.dose_is_complete() && !of_germs)
     }
 
     fn refusal(&self) -> Option<Refusal> {
@@ -230,7 +246,9 @@ impl Signals<'_> {
     fn ordinary(&self) -> Topic {
         let figures = self.has_figures();
         let product = self.product_stated();
-        if (self.says(Concept::Remember) && !self.says(Concept::HowMuch))
+        if (self.says(Concept::Remember)
+            && !self.says(Concept::HowMuch)
+            && (product || self.strength_mentioned || owns_bottle(self.text)))
             || (owns_bottle(self.text)
                 && (self.strength_mentioned || self.tablet_mg.is_some())
                 && !self.volumes.mentioned
@@ -256,6 +274,10 @@ impl Signals<'_> {
         if self.storage() && product && !figures && !self.any(&[Concept::HowMuch, Concept::Choose])
         {
             return Topic::Storage;
+        }
+        let has_pore = |amount: &super::amount::Amount| amount.unit == Unit::Micrometre;
+        if !product && self.text.amounts.iter().any(has_pore) {
+            return Topic::Filter;
         }
         let choosing = self.any(&[Concept::Choose, Concept::Or]);
         if !self.dose_is_complete()
@@ -407,7 +429,7 @@ impl Signals<'_> {
             .any(|(i, _)| self.text.scope.at(i) == Standing::Aside);
         if self.product_stated() {
             // A product by itself is a question about it, or the answer to one of ours.
-            return !self.says(Concept::Instruction) || self.dose_is_complete();
+            return true;
         }
         let rate = drops && self.says(Concept::Per);
         if (rate || (drops || told) && (asks || figures)) && !self.says(Concept::Greeting) {

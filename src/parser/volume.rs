@@ -27,14 +27,14 @@ use super::tag::{GrammaticalNumber, Item, Tag};
 pub(super) struct WaterVolume {
     pub(super) litres: f64,
     pub(super) system: UnitSystem,
-    /// One container's size.
-    pub(super) each_litres: f64,
 }
 
 /// What the volumes of a message say.
 #[derive(Debug, Default)]
 pub(super) struct Volumes {
     pub(super) water: Option<WaterVolume>,
+    /// The size of one container, or the volume itself.
+    pub(super) each_litres: Option<f64>,
     pub(super) doubts: Vec<Doubt>,
     /// Product in stock, mL.
     pub(super) stock_ml: Option<f64>,
@@ -105,8 +105,18 @@ pub(super) fn volumes(items: &[Item], amounts: &[Amount], scope: &Scope) -> Volu
             water.retain(|mention| mention.item > *correction);
         }
     }
-    fill(items, scope, &mut water);
+    out.each_litres = water.first().map(|mention| mention.each);
+    if let Some(part) = part_filled(items, scope)
+        && let Err(doubt) = fill(part, &mut water)
+    {
+        out.doubts.push(doubt);
+        return out;
+    }
     multiply_each(items, amounts, &mut water);
+    if is_uncounted(items, scope, &water) {
+        out.doubts.push(Doubt::VolumeUncounted);
+        return out;
+    }
 
     if unreadable {
         out.doubts.push(Doubt::VolumeUnreadable);
@@ -234,9 +244,14 @@ fn role(items: &[Item], amounts: &[Amount], n: usize, system: UnitSystem) -> Rol
         contained = Contained::Yes;
         count = counted.unwrap_or(1.0);
     }
-    if let Some(factor) = count_before(items, amounts, n) {
-        count *= factor;
-        contained = Contained::Yes;
+    match count_before(items, amounts, n) {
+        Some(factor) => {
+            count *= factor;
+            contained = Contained::Yes;
+        }
+        // "Twenty-twelve litres": a number that counts nothing stands before the figure.
+        None if stray_number_before(amounts, start) => return Role::Unreadable,
+        None => {}
     }
     if let Some(factor) = times_after(items, end) {
         count *= factor;
@@ -302,6 +317,22 @@ fn is_stock(items: &[Item], amounts: &[Amount], n: usize) -> bool {
                 None => break,
             }
         }
+    }
+    // "A 5 litre can, that is the bleach": said of the can before.
+    let behind = items.get(at..).unwrap_or_default();
+    let told = behind
+        .iter()
+        .take(6)
+        .take_while(|item| !item.ends_sentence())
+        .skip_while(|item| item.is_sign(&[',']))
+        .skip_while(|item| item.is(Concept::Container));
+    let mut told = told.skip_while(|item| item.is_sign(&[',']));
+    if told.next().is_some_and(|item| item.is(Concept::ThatIs))
+        && told
+            .find(|item| !item.is_filler() && !item.is(Concept::Article))
+            .is_some_and(|item| item.concept().is_some_and(is_product_word))
+    {
+        return true;
     }
     // Backwards: a product's own container.
     let mut at = amount.items.start;
@@ -410,6 +441,15 @@ fn count_before(items: &[Item], amounts: &[Amount], n: usize) -> Option<f64> {
     }
     let directly = piece(start)?;
     container_follows(items, amount.items.end).then_some(directly)
+}
+
+/// A number directly before a volume, other than a 2 or a 4 that stands for "to" or "for".
+fn stray_number_before(amounts: &[Amount], start: usize) -> bool {
+    amounts.iter().any(|other| {
+        let word = other.figure.shape == Shape::Whole
+            && (other.figure.value == 2.0 || other.figure.value == 4.0);
+        other.items.end == start && matches!(other.unit, Unit::Pieces) && !word
+    })
 }
 
 /// `up to 700 of its 1000 litres`: which of the two is the water is not for us to say.
@@ -523,10 +563,19 @@ fn multiply_each(items: &[Item], amounts: &[Amount], water: &mut [Mention]) {
         return;
     }
     let count = amounts.iter().find_map(|amount| {
-        let counted = matches!(amount.unit, Unit::Pieces)
+        let is_container = |index: usize| {
+            items
+                .get(index)
+                .is_some_and(|item| item.is(Concept::Container))
+        };
+        // "Five tins", and "tins: five".
+        let named_before = amount.items.start >= 2
+            && is_container(amount.items.start - 2)
             && items
-                .get(amount.items.end)
-                .is_some_and(|item| item.is(Concept::Container));
+                .get(amount.items.start - 1)
+                .is_some_and(|item| item.is_sign(&[':', ',', '=', '(']) || item.is_filler());
+        let counted =
+            matches!(amount.unit, Unit::Pieces) && (is_container(amount.items.end) || named_before);
         counted.then(|| amount.figure.certain()).flatten()
     });
     if let Some(count) = count.filter(|count| *count > 0.0) {
@@ -535,55 +584,76 @@ fn multiply_each(items: &[Item], amounts: &[Amount], water: &mut [Mention]) {
     }
 }
 
-/// A container that is part full holds that part.
-fn fill(items: &[Item], scope: &Scope, water: &mut [Mention]) {
-    let Some(part) = items.iter().enumerate().find_map(|(i, item)| {
+/// The part that a container is filled to, where the message says so.
+fn part_filled(items: &[Item], scope: &Scope) -> Option<f64> {
+    let full = |index: usize| items.get(index).is_some_and(|item| item.is(Concept::Full));
+    let container = |index: usize| {
+        items
+            .get(index)
+            .is_some_and(|item| item.is(Concept::Container))
+    };
+    let part = items.iter().enumerate().find_map(|(i, item)| {
         if !scope.stated(i) {
             return None;
         }
         match &item.tag {
             Tag::Concept(Concept::HalfWay) => Some(0.5),
             Tag::Fraction(value) => {
-                let three = i
-                    .checked_sub(1)
-                    .and_then(|before| items.get(before))
-                    .map_or(1.0, |before| match before.tag {
-                        Tag::Number(count) => count,
-                        Tag::Figure(figure) if figure.value < 10.0 => figure.value,
-                        _ => 1.0,
-                    });
-                let next = items.get(i + 1);
-                let is_fill = next
-                    .is_some_and(|next| next.is(Concept::Full) || next.is(Concept::Container))
-                    || (next.is_some_and(|next| next.is(Concept::Article) || next.is(Concept::Of))
-                        && items
-                            .get(i + 2)
-                            .is_some_and(|item| item.is(Concept::Container)));
-                is_fill.then_some(three * value)
+                let times = match i.checked_sub(1).and_then(|before| items.get(before)) {
+                    Some(Item {
+                        tag: Tag::Number(count),
+                        ..
+                    }) => *count,
+                    Some(Item {
+                        tag: Tag::Figure(figure),
+                        ..
+                    }) if figure.value < 10.0 => figure.value,
+                    _ => 1.0,
+                };
+                let of = items
+                    .get(i + 1)
+                    .is_some_and(|next| next.is(Concept::Article) || next.is(Concept::Of));
+                let is_fill = full(i + 1) || container(i + 1) || (of && container(i + 2));
+                is_fill.then_some(times * value)
             }
-            Tag::Figure(figure)
-                if figure.value < 1.0
-                    && items.get(i + 1).is_some_and(|next| next.is(Concept::Full)) =>
-            {
-                Some(figure.value)
-            }
+            Tag::Figure(figure) if figure.value < 1.0 && full(i + 1) => Some(figure.value),
             _ => None,
         }
-    }) else {
-        return;
-    };
-    if part <= 0.0 || part >= 1.0 {
-        return;
-    }
+    })?;
+    (part > 0.0 && part < 1.0).then_some(part)
+}
+
+/// A container that is part full holds that part; of several, it is not told which.
+fn fill(part: f64, water: &mut [Mention]) -> Result<(), Doubt> {
+    let contained = water
+        .iter()
+        .position(|mention| mention.contained == Contained::Yes);
     // Only the container that is part full, not what was measured out of it.
-    if let Some(contained) = water
-        .iter_mut()
-        .find(|mention| mention.contained == Contained::Yes)
-    {
-        contained.litres *= part;
-    } else if let [only] = water {
-        only.litres *= part;
+    let Some(mention) = water.get_mut(contained.unwrap_or(0)) else {
+        return Ok(());
+    };
+    if mention.litres > mention.each * 1.5 {
+        return Err(Doubt::VolumeUncounted);
     }
+    mention.litres *= part;
+    Ok(())
+}
+
+/// "20 L jerrycans" and "20 L twice": one of them, or how many?
+fn is_uncounted(items: &[Item], scope: &Scope, water: &[Mention]) -> bool {
+    let [mention] = water else { return false };
+    let counted = (mention.litres - mention.each).abs() > f64::EPSILON;
+    let twice = [mention.item.checked_sub(1), Some(mention.end)]
+        .into_iter()
+        .flatten()
+        .any(|i| items.get(i).is_some_and(|item| item.is(Concept::TwiceThat)));
+    // "Of 25 L jerrycans I have some": the word stands by the volume, and no number by the word.
+    let several = (mention.item.saturating_sub(4)..mention.end + 2).any(|i| {
+        items.get(i).is_some_and(|item| {
+            item.is(Concept::Container) && item.number == GrammaticalNumber::Plural
+        }) && scope.stated(i)
+    });
+    twice || (several && !counted)
 }
 
 fn combine(items: &[Item], water: &[Mention]) -> Result<Option<WaterVolume>, Doubt> {
@@ -593,7 +663,6 @@ fn combine(items: &[Item], water: &[Mention]) -> Result<Option<WaterVolume>, Dou
     let volume = |litres: f64, mention: &Mention| WaterVolume {
         litres,
         system: mention.system,
-        each_litres: mention.each,
     };
     let same = |mention: &Mention| {
         let ratio = mention.litres / first.litres;
@@ -613,11 +682,9 @@ fn combine(items: &[Item], water: &[Mention]) -> Result<Option<WaterVolume>, Dou
         let asked_again = between
             .iter()
             .any(|item| item.is(Concept::HowMuch) || item.is(Concept::Or) || item.ends_sentence());
-        if previous.contained == Contained::Loose
-            || mention.contained == Contained::Loose
-            || !joined
-            || asked_again
-        {
+        let written_sum = between.iter().all(|item| item.is_sign(&['+']));
+        let loose = previous.contained == Contained::Loose || mention.contained == Contained::Loose;
+        if (loose && !written_sum) || !joined || asked_again {
             return Err(Doubt::VolumeTwo);
         }
         previous = mention;

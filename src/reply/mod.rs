@@ -87,6 +87,7 @@ pub fn render(say: &Say, locale: &Locale) -> Result<String, CatalogError> {
         Say::Set { language, units } => set(phrases, language.as_deref(), *units),
         Say::Started => phrases.plain("started"),
         Say::Stopped => phrases.plain("stopped"),
+        Say::Unsure => phrases.plain("unsure"),
         Say::WhyOf(answer) => phrases.why(answer),
     }
 }
@@ -201,6 +202,7 @@ const fn strength_question(doubt: Doubt) -> &'static str {
         | Doubt::TwoProducts
         | Doubt::VolumeOutside
         | Doubt::VolumeTwo
+        | Doubt::VolumeUncounted
         | Doubt::VolumeUnreadable
         | Doubt::VolumeUnsized => "ask-strength",
     }

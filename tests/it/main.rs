@@ -1,7 +1,9 @@
 //! All integration tests, one module a room.
 
+mod cli;
 mod corpus;
 mod desk;
+mod golden;
 mod locale;
 mod parser;
 mod published;
@@ -11,6 +13,7 @@ mod published_contact_time;
 mod published_methods;
 mod published_tables;
 mod reply;
+mod store;
 mod treatment;
 mod treatment_adjust;
 mod treatment_choose;
