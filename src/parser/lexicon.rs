@@ -325,8 +325,8 @@ pub struct Lexicon {
     phrases: HashMap<String, Vec<Phrase>>,
     /// All words of all phrases, and the plain ones.
     known: HashSet<String>,
-    /// Words that a slip may be mended to, by length in characters.
-    mendable: HashMap<usize, Vec<String>>,
+    /// Words that a slip may be mended to, by length in characters and first letter.
+    mendable: HashMap<(usize, char), Vec<String>>,
 }
 
 #[derive(Debug)]
@@ -438,11 +438,13 @@ impl Lexicon {
         // The order decides between equally near words: it must be the same every time.
         mendable.sort();
         for word in mendable {
-            lexicon
-                .mendable
-                .entry(word.chars().count())
-                .or_default()
-                .push(word);
+            if let Some(first) = word.chars().next() {
+                lexicon
+                    .mendable
+                    .entry((word.chars().count(), first))
+                    .or_default()
+                    .push(word);
+            }
         }
         Ok(lexicon)
     }
@@ -541,6 +543,8 @@ impl Lexicon {
     /// The word that was meant, if only one can have been.
     pub(super) fn mend(&self, word: &str) -> Option<&str> {
         let length = word.chars().count();
+        // A slip in the first letter is rare and leads far astray.
+        let first = word.chars().next()?;
         let reach = match length {
             0..=3 => return None,
             4..=6 => 1,
@@ -554,10 +558,8 @@ impl Lexicon {
         let mut best: Option<(usize, &str)> = None;
         let mut tied = false;
         for size in length.saturating_sub(reach)..=length + reach {
-            for candidate in self.mendable.get(&size).into_iter().flatten() {
-                let same_start = candidate.chars().next() == word.chars().next();
-                // A slip in the first letter is rare and leads far astray.
-                if !same_start || negative(candidate) != negative(word) {
+            for candidate in self.mendable.get(&(size, first)).into_iter().flatten() {
+                if negative(candidate) != negative(word) {
                     continue;
                 }
                 let distance = osa_distance(word, candidate);

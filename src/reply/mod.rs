@@ -18,7 +18,7 @@ use crate::quantity::UnitSystem;
 use crate::request::{Change, Facts, Field, Product};
 
 pub use catalog::{Catalog, CatalogError};
-pub use segment::{Encoding, Segments, encoding, segment};
+pub use segment::{Encoding, Segments, encoding, fits_one, segment};
 
 use catalog::Args;
 use phrase::Phrases;
@@ -119,7 +119,7 @@ fn split(phrases: Phrases<'_>, answer: &Answer) -> Result<(String, Vec<String>),
     for sentence in sentences.tail {
         let longer = format!("{text} {sentence}");
         // A sentence that fits may go before a longer one that waits: both are said.
-        let fits = segment(&format!("{longer} {hint}")).parts.len() == 1;
+        let fits = fits_one(&format!("{longer} {hint}"));
         if fits {
             text = longer;
         } else {

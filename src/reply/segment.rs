@@ -82,6 +82,13 @@ pub fn encoding(text: &str) -> Encoding {
     }
 }
 
+/// Whether a text travels in one message.
+#[must_use]
+pub fn fits_one(text: &str) -> bool {
+    let encoding = encoding(text);
+    encoding.length(text) <= encoding.budget().single
+}
+
 /// A text, cut as it travels.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Segments {

@@ -224,7 +224,7 @@ pub enum Caution {
     TwoDays,
 }
 
-/// A method that [`crate::treatment::choose`] can propose.
+/// A method that can be proposed.
 pub type Method = AtHand;
 
 /// What was worked out.

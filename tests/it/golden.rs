@@ -78,3 +78,23 @@ fn conversations_read_as_they_are_written() {
         compare(&file, &old, &new);
     }
 }
+
+/// The README's exchange is what the program says today.
+#[test]
+fn the_readme_tells_the_truth() {
+    let readme = include_str!("../../README.md");
+    let talk = readme
+        .split("```text\n")
+        .nth(1)
+        .and_then(|rest| rest.split("```").next())
+        .expect("a conversation in the README");
+    let mut office = Office::new();
+    let mut lines = talk.lines();
+    let mut exchanges = 0;
+    while let (Some(question), Some(reply)) = (lines.next(), lines.next()) {
+        let text = question.strip_prefix("> ").expect("a question");
+        assert_eq!(office.hear("p", text, noon()).reply, reply, "{text:?}");
+        exchanges += 1;
+    }
+    assert!(exchanges >= 4);
+}
