@@ -22,7 +22,7 @@ method-sunlight = sun in clear bottles
 clarity-clear = { " " }clear
 clarity-cloudy = { " " }cloudy
 warmth-cold = { " " }cold
-warmth-celsius = { " " }{ $celsius } C
+warmth-celsius = { " " }at { $celsius } C
 
 ## Measures
 

@@ -161,6 +161,7 @@ fn interpret(text: Text<'_>) -> Reading {
         change: change(text),
         residual_mg_per_l: facts::residual(text),
         minutes: facts::minutes(text),
+        label_litres: volumes.label_litres,
         diameter_m,
         water_depth_m,
         stock_ml: volumes.stock_ml,

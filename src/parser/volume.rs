@@ -36,6 +36,8 @@ pub(super) struct Volumes {
     /// The size of one container, or the volume itself.
     pub(super) each_litres: Option<f64>,
     pub(super) doubts: Vec<Doubt>,
+    /// Litres that one tablet treats, by its label.
+    pub(super) label_litres: Option<f64>,
     /// Product in stock, mL.
     pub(super) stock_ml: Option<f64>,
     /// Whether any volume at all was read, in whatever role.
@@ -44,6 +46,8 @@ pub(super) struct Volumes {
 
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Role {
+    /// Litres that the label gives to one tablet.
+    LabelRate,
     /// A dose of product, a rate, a flow, a clock time.
     NotWater,
     Stock,
@@ -87,6 +91,7 @@ pub(super) fn volumes(items: &[Item], amounts: &[Amount], scope: &Scope) -> Volu
             Standing::Stated => {}
         }
         match role(items, amounts, n, system) {
+            Role::LabelRate => out.label_litres = amount.value(),
             Role::NotWater => {}
             Role::Stock => {
                 if let Some(litres) = amount.value() {
@@ -198,7 +203,11 @@ fn role(items: &[Item], amounts: &[Amount], n: usize, system: UnitSystem) -> Rol
             .is_some_and(|item| item.is_sign(&['/']))
         || (amount.origin == Origin::Article && follows_measure(amounts, n));
     if is_rate && container_before(items, amounts, n).is_none_or(|(_, counted)| counted.is_none()) {
-        return Role::NotWater;
+        return if one_tablet_before(items, amounts, start) {
+            Role::LabelRate
+        } else {
+            Role::NotWater
+        };
     }
     if item_is(items, Some(end), Concept::Flow)
         || (item_is(items, Some(end), Concept::Per) || item_is(items, Some(end), Concept::Article))
@@ -267,6 +276,25 @@ fn role(items: &[Item], amounts: &[Amount], n: usize, system: UnitSystem) -> Rol
         item: start,
         end,
         contained,
+    })
+}
+
+/// "1 tablet per 20 L", "one per 20 L": what a label says; but not "how many per 20 L".
+fn one_tablet_before(items: &[Item], amounts: &[Amount], start: usize) -> bool {
+    let per = start.saturating_sub(1);
+    let tablet = |index: usize| {
+        items.get(index).is_some_and(|item| {
+            matches!(
+                item.concept(),
+                Some(Concept::Tablet | Concept::Nadcc | Concept::IodineTablet)
+            )
+        })
+    };
+    amounts.iter().any(|count| {
+        let end = count.items.end;
+        matches!(count.unit, Unit::Pieces)
+            && count.figure.certain() == Some(1.0)
+            && (end == per || (end + 1 == per && tablet(end)))
     })
 }
 

@@ -307,6 +307,11 @@ impl Phrases<'_> {
     /// What holds if the water is otherwise than assumed.
     fn conditions(self, answer: &Answer, said: &mut Said) -> Written<Vec<String>> {
         match answer.topic {
+            Topic::Choose if boils_first(&answer.outcome) => {
+                // The best of them can be done at once, without another question.
+                let args = Args::new().text("wait", self.wait(&answer.outcome)?);
+                return Ok(vec![self.message("head-boil", &args)?]);
+            }
             Topic::Boil => return self.boil_conditions(answer, said),
             Topic::Sun if answer.facts.sky != Some(Sky::Rain) => {
                 return Ok(vec![self.plain("fill-and-shake")?]);
@@ -460,6 +465,14 @@ impl Phrases<'_> {
             (_, None) => self.message("source-undated", &args),
         }
     }
+}
+
+fn boils_first(outcome: &Outcome) -> bool {
+    outcome.wait.is_some()
+        && outcome
+            .methods
+            .first()
+            .is_some_and(|methods| methods.contains(&AtHand::Fire))
 }
 
 /// Cautions that come before anything about other water.

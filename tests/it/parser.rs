@@ -353,3 +353,14 @@ fn long_texts_are_not_read_and_do_not_take_long() {
         );
     }
 }
+
+/// "1 per 20 L" is what the label says of one tablet; "how many per 20 L" is not.
+#[test]
+fn a_tablets_label_litres_are_read() {
+    let read = reading("chlorine tablet 67 mg, label says 1 per 20 L, 40 L").stated;
+    assert_eq!((read.label_litres, read.volume_l), (Some(20.0), Some(40.0)));
+    let read = reading("67 mg chlorine tablets, one tablet per 10 L, I have 40 L").stated;
+    assert_eq!((read.label_litres, read.volume_l), (Some(10.0), Some(40.0)));
+    let read = reading("how many 67 mg chlorine tablets per 20 L").stated;
+    assert_eq!((read.label_litres, read.volume_l), (None, None));
+}
