@@ -346,7 +346,10 @@ impl Conversation<'_> {
             }
             for note in base_notes {
                 if !notes.contains(&note)
-                    && !matches!(note, Note::Greeting | Note::OwnBottle | Note::Story)
+                    && !matches!(
+                        note,
+                        Note::Greeting | Note::OwnBottle | Note::Story | Note::Strange
+                    )
                 {
                     notes.push(note);
                 }
@@ -372,7 +375,10 @@ impl Conversation<'_> {
             doubts.retain(|doubt| doubt.field() != Field::TabletMg);
         }
         let missing = order::missing_for_dose(&facts);
-        if missing.is_empty() && self.reading.notes.contains(&Note::Story) {
+        let doubtful_story = self.reading.notes.contains(&Note::Story);
+        // An answer to our question may be in any words; a whole order may not.
+        let strange = self.reading.notes.contains(&Note::Strange) && self.asked().is_none();
+        if missing.is_empty() && (doubtful_story || strange) {
             return self.unchanged(Say::Unsure);
         }
         if let Some(first) = missing.first() {

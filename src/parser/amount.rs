@@ -484,11 +484,11 @@ fn unit_at(items: &[Item], at: usize, units: UnitSystem) -> Option<(Unit, usize)
         UnitSystem::Metric | UnitSystem::Us => (litres_in::US_GALLON, UnitSystem::Us),
     };
     match concept {
-        Concept::UsWord | Concept::ImperialWord => {
-            let system = if concept == Concept::UsWord {
-                UnitSystem::Us
-            } else {
+        Concept::UsShort | Concept::UsWord | Concept::ImperialWord => {
+            let system = if concept == Concept::ImperialWord {
                 UnitSystem::Imperial
+            } else {
+                UnitSystem::Us
             };
             match unit_at(items, at + 1, system)? {
                 (unit @ Unit::Litres(_, read), end) if read == system => Some((unit, end)),

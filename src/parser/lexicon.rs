@@ -210,6 +210,8 @@ pub enum Concept {
     Treats,
     TwiceThat,
     Unlabelled,
+    /// Whose gallons, before a unit; else a pronoun.
+    UsShort,
     UsUnits,
     UsWord,
     WaitOver,

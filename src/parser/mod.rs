@@ -76,6 +76,8 @@ pub enum Note {
     OwnBottle,
     /// A greeting or thanks.
     Greeting,
+    /// Mostly words that are not known: another language, perhaps.
+    Strange,
     /// A story about somebody, with words that are not known and nothing asked: it may be about
     /// harm done.
     Story,
@@ -215,6 +217,10 @@ fn interpret(text: Text<'_>) -> Reading {
         // "How much water can 1 litre of bleach treat?": any volume is the stock's.
         all.stock_ml = all.volume_l.map(|litres| litres * 1000.0);
     }
+    if topic == Topic::Dilute && all.volume_l.is_none() {
+        // "10 litres of 0.5% chlorine solution" is what is to be made.
+        all.volume_l = volumes.stock_ml.map(|ml| ml / 1000.0);
+    }
     if topic == Topic::Stock && all.stock_ml.is_none() {
         all.stock_ml = all.volume_l.map(|litres| litres * 1000.0);
     }
@@ -263,7 +269,25 @@ fn notes(text: Text<'_>) -> Vec<Note> {
     .map(|(_, note)| note)
     .chain(topic::owns_bottle(text).then_some(Note::OwnBottle))
     .chain(tells_a_story(text).then_some(Note::Story))
+    .chain(is_strange(text).then_some(Note::Strange))
     .collect()
+}
+
+/// Three unknown words or more, and as many as the known ones: a word that would change
+/// everything may be among them.
+fn is_strange(text: Text<'_>) -> bool {
+    let unknown = text
+        .items
+        .iter()
+        .filter(|item| item.tag == Tag::Unknown)
+        .count();
+    let known = text
+        .items
+        .iter()
+        .filter(|item| matches!(item.tag, Tag::Concept(_) | Tag::Plain | Tag::Language(_)))
+        .filter(|item| !item.is(Concept::Percent) && !item.is(Concept::Litre))
+        .count();
+    unknown >= 3 && unknown >= known
 }
 
 fn tells_a_story(text: Text<'_>) -> bool {

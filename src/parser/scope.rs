@@ -242,6 +242,7 @@ fn deniable(item: &Item) -> bool {
                 | Concept::Thinned
                 | Concept::Thyroid
                 | Concept::Unlabelled
+                | Concept::UsShort
                 | Concept::UsUnits
                 | Concept::UsWord
                 | Concept::WeakImmunity

@@ -191,6 +191,7 @@ fn settle_containers(items: &mut [Item]) {
                         | Tag::Number(_)
                         | Tag::Concept(
                             Concept::Article
+                                | Concept::Bleach
                                 | Concept::Cloudy
                                 | Concept::Determiner
                                 | Concept::Gallon

@@ -472,10 +472,18 @@ pub(super) fn language(text: Text<'_>) -> Option<String> {
 /// The units that are asked for.
 pub(super) fn units(text: Text<'_>) -> Option<crate::quantity::UnitSystem> {
     use crate::quantity::UnitSystem;
+    let us_before_unit = text.places(Concept::UsShort).any(|place| {
+        text.items.get(place + 1).is_some_and(|next| {
+            matches!(
+                next.concept(),
+                Some(Concept::Gallon | Concept::Quart | Concept::Pint | Concept::Cup)
+            )
+        })
+    });
     let says = |concepts: &[Concept]| concepts.iter().any(|concept| text.says(*concept));
     if says(&[Concept::ImperialWord, Concept::ImperialUnits]) {
         Some(UnitSystem::Imperial)
-    } else if says(&[Concept::UsWord, Concept::UsUnits]) {
+    } else if says(&[Concept::UsWord, Concept::UsUnits]) || us_before_unit {
         Some(UnitSystem::Us)
     } else if says(&[Concept::MetricWord]) || (says(&[Concept::Litre]) && text.amounts.is_empty()) {
         Some(UnitSystem::Metric)
