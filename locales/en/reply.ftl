@@ -135,7 +135,7 @@ caution-weak-immunity-boil = Babies or weak immunity: boil.
 caution-two-days = Unsure of the sun? Leave it both days.
 
 extra-lower-figure = Took the lower label figure.
-extra-old-bottle = Your bottle is over a year old: replace it, check the smell.
+extra-old-bottle = Old bottle: get fresh.
 extra-see-health-worker = The sick need a health worker and ORS now.
 
 covers = Kills: bacteria { $bacteria }, viruses { $viruses }, Giardia { $giardia }, Cryptosporidium { $cryptosporidium }.

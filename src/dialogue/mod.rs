@@ -6,23 +6,25 @@
 //! after stated times, and that nothing doubtful becomes part of an order.
 //! Knows no wording, no channel and no SQL.
 
+mod facts;
 mod order;
 mod person;
 mod say;
+mod variants;
 
 use jiff::Timestamp;
 
 use crate::parser::{Doubt, Link, Note, Reading, strength_limit};
 use crate::quantity::limit;
-use crate::request::{Clarity, Facts, Field, LabelFigure, Refusal, Request, Sky, Topic};
-use crate::treatment::{
-    self, AdjustOrder, BoilOrder, Elevation, Order, Outcome, SunOrder, Warmth, Water,
-};
+use crate::request::{Facts, Field, LabelFigure, Refusal, Request, Topic};
+use crate::treatment::{self, AdjustOrder};
 
 pub use person::*;
 pub use say::*;
 
+use facts::{iodine_suits, merge, product_doubted, states_something};
 use order::NoOrder;
+use variants::Variants;
 
 /// What one message leads to.
 #[derive(Debug, Clone, PartialEq)]
@@ -594,9 +596,9 @@ impl Conversation<'_> {
         }
         if !remembered.is_empty() {
             extra.push(Extra::FromMemory);
-            if self.bottle_is_old(facts) {
-                extra.push(Extra::OldBottle);
-            }
+        }
+        if self.bottle_is_old(facts) {
+            extra.push(Extra::OldBottle);
         }
         Ok(Answer {
             facts: facts.clone(),
@@ -617,145 +619,16 @@ impl Conversation<'_> {
             facts.product,
             Some(Product::Bleach | Product::BleachingPowder | Product::CalciumHypochlorite)
         );
-        ages && self
-            .person
-            .bottle
-            .as_ref()
-            .is_some_and(|bottle| bottle.is_old(self.now))
-    }
-}
-
-/// The same order under conditions that nobody spoke of: the answer tells them as well.
-#[derive(Default)]
-struct Variants {
-    cloudy: Option<Outcome>,
-    cold: Option<Outcome>,
-    high: Option<Outcome>,
-    sunny: Option<Outcome>,
-}
-
-impl Variants {
-    fn of(order: &Order) -> Self {
-        match order {
-            Order::Dose(dose) => {
-                let with = |change: &dyn Fn(&mut Water)| {
-                    let mut dose = dose.clone();
-                    change(&mut dose.water);
-                    treatment::treat(&Order::Dose(dose)).ok()
-                };
-                let unsaid = dose.water.clarity.is_none();
-                Self {
-                    cloudy: unsaid
-                        .then(|| with(&|water| water.clarity = Some(Clarity::Cloudy)))
-                        .flatten(),
-                    cold: (dose.water.warmth == Warmth::Unknown)
-                        .then(|| with(&|water| water.warmth = Warmth::Cold))
-                        .flatten(),
-                    ..Self::default()
-                }
-            }
-            Order::Boil(boil) if boil.elevation == Elevation::Unknown => {
-                let high = BoilOrder {
-                    elevation: Elevation::High,
-                    ..boil.clone()
-                };
-                Self {
-                    high: treatment::treat(&Order::Boil(high)).ok(),
-                    ..Self::default()
-                }
-            }
-            Order::Sun(sun) if sun.sky.is_none() => {
-                let bright = SunOrder {
-                    sky: Some(Sky::Sunny),
-                    ..sun.clone()
-                };
-                Self {
-                    sunny: treatment::treat(&Order::Sun(bright)).ok(),
-                    ..Self::default()
-                }
-            }
-            Order::Boil(_) | Order::Choose(_) | Order::Filter(_) | Order::Sun(_) => Self::default(),
-        }
+        // "Same but cloudy" is still from that bottle; another strength is another bottle.
+        ages && self.person.bottle.as_ref().is_some_and(|bottle| {
+            bottle.product == facts.product
+                && bottle.strength_percent == facts.strength_percent
+                && bottle.is_old(self.now)
+        })
     }
 }
 
 enum Unanswered {
     Missing(Vec<Field>),
     Refused(Refusal),
-}
-
-fn product_doubted(doubts: &[Doubt]) -> bool {
-    doubts.iter().any(|doubt| doubt.field() == Field::Product)
-}
-
-fn iodine_suits(facts: &Facts) -> bool {
-    use crate::request::Person as Drinker;
-    !facts.person.iter().any(|person| match person {
-        Drinker::Infant | Drinker::Pregnant | Drinker::Thyroid => true,
-        Drinker::WeakImmunity => false,
-    })
-}
-
-/// Whether a message states anything that a dose depends on.
-fn states_something(stated: &Facts) -> bool {
-    stated.product.is_some()
-        || stated.strength_percent.is_some()
-        || stated.tablet_mg.is_some()
-        || stated.volume_l.is_some()
-        || stated.clarity.is_some()
-        || stated.temperature_c.is_some()
-        || stated.chill.is_some()
-        || stated.ph.is_some()
-        || stated.sewage
-        || stated.chemical
-        || !stated.person.is_empty()
-}
-
-/// What was said before, with what is said now on top. Another product brings its own figures.
-fn merge(base: &Facts, stated: &Facts, doubts: &[Doubt]) -> Facts {
-    let mut facts = base.clone();
-    let doubted = |field: Field| doubts.iter().any(|doubt| doubt.field() == field);
-    if doubted(Field::Product) || stated.product.is_some_and(|new| base.product != Some(new)) {
-        if base.product.is_some() {
-            facts.strength_percent = None;
-            facts.tablet_mg = None;
-            facts.label_litres = None;
-        }
-        facts.product = None;
-    }
-    // A doubt about a figure replaces the figure: what was sure before is sure no more.
-    if doubted(Field::StrengthPercent) {
-        facts.strength_percent = None;
-    }
-    if doubted(Field::TabletMg) {
-        facts.tablet_mg = None;
-    }
-    if doubts
-        .iter()
-        .any(|doubt| doubt.field() == Field::VolumeL && *doubt != Doubt::VolumeUnsized)
-    {
-        facts.volume_l = None;
-    }
-    facts.product = stated.product.or(facts.product);
-    facts.strength_percent = stated.strength_percent.or(facts.strength_percent);
-    facts.tablet_mg = stated.tablet_mg.or(facts.tablet_mg);
-    facts.label_litres = stated.label_litres.or(facts.label_litres);
-    if stated.volume_l.is_some() {
-        facts.volume_l = stated.volume_l;
-        facts.volume_system = stated.volume_system;
-    }
-    facts.clarity = stated.clarity.or(facts.clarity);
-    if stated.temperature_c.is_some() || stated.chill.is_some() {
-        facts.temperature_c = stated.temperature_c;
-        facts.chill = stated.chill;
-    }
-    facts.ph = stated.ph.or(facts.ph);
-    facts.sewage |= stated.sewage;
-    facts.chemical |= stated.chemical;
-    for person in &stated.person {
-        if !facts.person.contains(person) {
-            facts.person.push(*person);
-        }
-    }
-    facts
 }

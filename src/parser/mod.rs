@@ -11,6 +11,7 @@
 #![allow(clippy::wildcard_enum_match_arm)]
 
 mod amount;
+mod container;
 mod doubt;
 mod facts;
 mod lexicon;

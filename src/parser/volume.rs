@@ -14,10 +14,13 @@
 
 use crate::quantity::{UnitSystem, limit};
 
-use super::amount::{Amount, Origin, Unit, number_at};
+use super::amount::{Amount, Origin, Unit};
+use super::container::{
+    container_before, container_follows, count_before, count_is_a_word, part_of_it,
+    stray_number_before, times_after,
+};
 use super::doubt::Doubt;
 use super::lexicon::Concept;
-use super::number::Shape;
 use super::product::is_product_word;
 use super::scope::{Scope, Standing};
 use super::tag::{GrammaticalNumber, Item, Tag};
@@ -154,30 +157,6 @@ fn item_is(items: &[Item], index: Option<usize>, concept: Concept) -> bool {
     index
         .and_then(|index| items.get(index))
         .is_some_and(|item| item.is(concept))
-}
-
-/// Words that may stand between a container and its size.
-fn is_link(item: &Item) -> bool {
-    item.is_filler()
-        || item.is_sign(&['(', ')', ':', '=', ',', '@'])
-        || matches!(
-            item.concept(),
-            Some(
-                Concept::Of
-                    | Concept::Article
-                    | Concept::Times
-                    | Concept::Each
-                    | Concept::Per
-                    | Concept::Perhaps
-                    | Concept::Full
-                    | Concept::Water
-                    | Concept::TreatedWater
-                    | Concept::Clear
-                    | Concept::Clean
-                    | Concept::Cloudy
-                    | Concept::HowLong
-            )
-        )
 }
 
 fn role(items: &[Item], amounts: &[Amount], n: usize, system: UnitSystem) -> Role {
@@ -399,177 +378,6 @@ fn is_stock(items: &[Item], amounts: &[Amount], n: usize) -> bool {
         }
         _ => false,
     }
-}
-
-/// The container that this volume is the size of, and how many there are.
-fn container_before(items: &[Item], amounts: &[Amount], n: usize) -> Option<(usize, Option<f64>)> {
-    let amount = amounts.get(n)?;
-    let mut at = amount.items.start;
-    for _ in 0..6 {
-        let before = at.checked_sub(1)?;
-        let item = items.get(before)?;
-        let bare_gallon = item.is(Concept::Gallon) && !gallon_is_unit(amounts, before);
-        // "2 gallons of 5 L": the gallon is a can. "5 gallons (19 L)": it is not.
-        let next_to_it = before + 1 == amount.items.start
-            || (before + 2 == amount.items.start
-                && items
-                    .get(before + 1)
-                    .is_some_and(|item| item.is(Concept::Of)));
-        let counted_gallon = item.is(Concept::Gallon) && next_to_it;
-        if item.is(Concept::Container) || bare_gallon || counted_gallon {
-            let covering = amounts.iter().find(|other| {
-                (other.items.end == before || other.items.end == before + 1)
-                    && matches!(other.unit, Unit::Pieces | Unit::Litres(..))
-                    && other.origin == Origin::Written
-            });
-            // "3 big jerrycans"
-            let further = || {
-                let word = before.checked_sub(1)?;
-                items.get(word)?.is_filler().then_some(())?;
-                amounts
-                    .iter()
-                    .find(|other| other.items.end == word && matches!(other.unit, Unit::Pieces))
-            };
-            let count = covering
-                .filter(|other| matches!(other.unit, Unit::Pieces) || other.items.end == before + 1)
-                .or_else(further)
-                .and_then(|other| other.figure.certain())
-                .filter(|count| (1.0..=10_000.0).contains(count));
-            return Some((before, count));
-        }
-        if item.ends_sentence() || !is_link(item) {
-            return None;
-        }
-        at = before;
-    }
-    None
-}
-
-fn gallon_is_unit(amounts: &[Amount], index: usize) -> bool {
-    amounts.iter().any(|amount| amount.items.contains(&index))
-}
-
-/// `3 x 20 L`, `two 20 L jerrycans`, `one of 5 L`, `a dozen 1.5 L bottles`, `half a 20 L can`.
-fn count_before(items: &[Item], amounts: &[Amount], n: usize) -> Option<f64> {
-    let amount = amounts.get(n)?;
-    let start = amount.items.start;
-    let piece = |end: usize| {
-        amounts
-            .iter()
-            .find(|other| other.items.end == end && matches!(other.unit, Unit::Pieces))
-            .and_then(|other| other.figure.certain())
-            .filter(|count| *count > 0.0 && *count <= 10_000.0)
-    };
-    let before = start.checked_sub(1)?;
-    let item = items.get(before)?;
-    if (item.is(Concept::Times) || item.is(Concept::Of))
-        && let Some(count) = piece(before)
-    {
-        return Some(count);
-    }
-    let directly = piece(start)?;
-    container_follows(items, amount.items.end).then_some(directly)
-}
-
-/// A number directly before a volume, other than a 2 or a 4 that stands for "to" or "for".
-fn stray_number_before(amounts: &[Amount], start: usize) -> bool {
-    amounts.iter().any(|other| {
-        let word = other.figure.shape == Shape::Whole
-            && (other.figure.value == 2.0 || other.figure.value == 4.0);
-        other.items.end == start && matches!(other.unit, Unit::Pieces) && !word
-    })
-}
-
-/// `up to 700 of its 1000 litres`: which of the two is the water is not for us to say.
-fn part_of_it(items: &[Item], amounts: &[Amount], n: usize) -> bool {
-    let Some(amount) = amounts.get(n) else {
-        return false;
-    };
-    let part = n.checked_sub(1).and_then(|m| amounts.get(m));
-    part.is_some_and(|part| {
-        let between = items
-            .get(part.items.end..amount.items.start)
-            .unwrap_or_default();
-        matches!(part.unit, Unit::Pieces)
-            && part.figure.value > 10.0
-            && between.first().is_some_and(|item| item.is(Concept::Of))
-            && between.len() <= 2
-            && !items
-                .get(part.items.start.saturating_sub(1)..part.items.start)
-                .unwrap_or_default()
-                .iter()
-                .any(|item| item.is(Concept::Container))
-            && part.figure.value < amount.figure.value
-    })
-}
-
-/// `bleach 5% 4 25 L jerrican`: "four jerricans", or "for a jerrican"? The same for two.
-fn count_is_a_word(items: &[Item], amounts: &[Amount], start: usize, end: usize) -> bool {
-    let sounds_like_a_word = amounts.iter().any(|other| {
-        other.items.end == start
-            && other.items.len() == 1
-            && matches!(other.unit, Unit::Pieces)
-            && (other.figure.value == 2.0 || other.figure.value == 4.0)
-            && other.figure.shape == Shape::Whole
-            && other.items.start > 0
-    });
-    let one = |index: usize| {
-        items.get(index).is_some_and(|item| {
-            item.is(Concept::Container) && item.number == GrammaticalNumber::Singular
-        })
-    };
-    sounds_like_a_word
-        && (one(end) || (one(end + 1) && !items.get(end).is_some_and(Item::ends_sentence)))
-}
-
-/// `20 L x 3`, `20 L cans x 3`, `20 L, three of them`.
-fn times_after(items: &[Item], end: usize) -> Option<f64> {
-    let mut at = end;
-    if items
-        .get(at)
-        .is_some_and(|item| item.is(Concept::Container))
-    {
-        at += 1;
-    }
-    if items.get(at).is_some_and(|item| item.is(Concept::Times)) {
-        let (figure, after) = number_at(items, at + 1)?;
-        // "20 L x 3 L" is no count.
-        if items
-            .get(after)
-            .and_then(Item::concept)
-            .is_some_and(|c| c == Concept::Litre)
-        {
-            return None;
-        }
-        return figure
-            .certain()
-            .filter(|count| *count > 0.0 && *count <= 10_000.0);
-    }
-    if items.get(at).is_some_and(|item| item.is_sign(&[','])) {
-        let (figure, after) = number_at(items, at + 1)?;
-        if items.get(after).is_some_and(|item| item.is(Concept::Of)) {
-            return figure
-                .certain()
-                .filter(|count| *count > 0.0 && *count <= 10_000.0);
-        }
-    }
-    None
-}
-
-fn container_follows(items: &[Item], end: usize) -> bool {
-    let skip = |item: &Item| {
-        item.is_filler()
-            || matches!(
-                item.concept(),
-                Some(Concept::Water | Concept::Full | Concept::Cold)
-            )
-    };
-    let first = items.get(end);
-    first.is_some_and(|item| item.is(Concept::Container))
-        || (first.is_some_and(skip)
-            && items
-                .get(end + 1)
-                .is_some_and(|item| item.is(Concept::Container)))
 }
 
 /// `three jerrycans … each is 20 L`: the count stands in another sentence.
