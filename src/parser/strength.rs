@@ -171,9 +171,11 @@ fn nearby(items: &[Item], amount: &Amount, concept: Concept, before: usize, afte
         .any(|item| item.is(concept))
         || tail
             .iter()
+            .enumerate()
             .take(after)
-            .take_while(stops)
-            .any(|item| item.is(concept))
+            .take_while(|(_, item)| stops(item))
+            // "5%, about 20 L": what stands before another figure is said of that one.
+            .any(|(i, item)| item.is(concept) && !tail.get(i + 1).is_some_and(other_figure))
 }
 
 fn other_figure(item: &Item) -> bool {

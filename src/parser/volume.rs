@@ -114,11 +114,19 @@ pub(super) fn volumes(items: &[Item], amounts: &[Amount], scope: &Scope) -> Volu
         }
     }
     out.each_litres = water.first().map(|mention| mention.each);
-    if let Some(part) = part_filled(items, scope)
-        && let Err(doubt) = fill(part, &mut water)
-    {
-        out.doubts.push(doubt);
-        return out;
+    match part_filled(items, scope) {
+        Some(part) => {
+            if let Err(doubt) = fill(part, &mut water) {
+                out.doubts.push(doubt);
+                return out;
+            }
+        }
+        // "1000 L tank, a quarter of it is gone": a part of something, and not of what.
+        None if !water.is_empty() && has_loose_part(amounts, scope) => {
+            out.doubts.push(Doubt::VolumeUnreadable);
+            return out;
+        }
+        None => {}
     }
     multiply_each(items, amounts, &mut water);
     if is_uncounted(items, scope, &water) {
@@ -457,6 +465,26 @@ fn part_filled(items: &[Item], scope: &Scope) -> Option<f64> {
         }
     })?;
     (part > 0.0 && part < 1.0).then_some(part)
+}
+
+/// Parts that people see in a container; other fractions are something else.
+fn is_household_part(value: f64) -> bool {
+    [1.0 / 4.0, 1.0 / 3.0, 1.0 / 2.0, 2.0 / 3.0, 3.0 / 4.0]
+        .iter()
+        .any(|part| (value - part).abs() < 1e-6)
+}
+
+/// A half or a quarter that is neither a count nor has a unit.
+fn has_loose_part(amounts: &[Amount], scope: &Scope) -> bool {
+    amounts.iter().any(|part| {
+        let counts = amounts
+            .iter()
+            .any(|other| other.items.start == part.items.end && other.unit != Unit::Pieces);
+        matches!(part.unit, Unit::Pieces)
+            && scope.stated(part.items.start)
+            && part.figure.certain().is_some_and(is_household_part)
+            && !counts
+    })
 }
 
 /// A container that is part full holds that part; of several, it is not told which.

@@ -80,6 +80,8 @@ fn volumes_are_read_in_every_shape() {
     check_volume("20 (twenty) litres", 20.0);
     check_volume("5 gallons (19 L)", 5.0 * GALLON);
     check_volume("gallon jug of 5 litres", 5.0);
+    check_volume("1000 L tank, quarter left", 250.0);
+    check_volume("bleach 5%, about 20 L", 20.0);
 }
 
 #[test]
@@ -109,6 +111,9 @@ fn what_is_no_volume_of_water_is_not_read_as_one() {
         "\u{202E}L 02\u{202C}",
         "on 20/10/2026 we met",
         "4 25 L jerrycan",
+        "1000 L tank, a quarter of it is gone",
+        "20 L jerrycans",
+        "20 L twice",
     ] {
         check_no_volume(&format!("bleach 5%, {text}"));
     }
@@ -130,6 +135,7 @@ fn strengths_are_read_in_every_shape() {
     check_strength("bleach 5% to 6%", 5.0);
     check_strength("bleach 3%, sorry, 5%", 5.0);
     check_strength("not 4%, it is bleach 5%", 5.0);
+    check_strength("bleach 5% about 20 L", 5.0);
     check_strength("my friend says 3%, mine is bleach 5%", 5.0);
     check_strength("the label says \"bleach 5%\"", 5.0);
 }
