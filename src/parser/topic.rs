@@ -130,7 +130,16 @@ impl Signals<'_> {
                         return !made_water_of(at);
                     }
                 }
-                let before = (place.saturating_sub(5)..place).any(is_product);
+                let before = (place.saturating_sub(8)..place)
+                    .rev()
+                    .take_while(|at| {
+                        text.items.get(*at).is_some_and(|item| {
+                            !item.ends_sentence()
+                                && !item.is(Concept::Water)
+                                && !item.is(Concept::TreatedWater)
+                        })
+                    })
+                    .any(is_product);
                 let about_water = text.mentions(Concept::Water) || self.volumes.mentioned;
                 // "My child swallowed it": of nothing else is there talk.
                 before || (!about_water && !self.says(Concept::Ill) && self.words() <= SHORT * 2)
