@@ -17,7 +17,8 @@ use std::ops::Range;
 
 use crate::quantity::{UnitSystem, litres_in};
 
-use super::lexicon::{Concept, Lexicon, UnitOrder};
+use super::concept::Concept;
+use super::lexicon::{Lexicon, UnitOrder};
 use super::number::{Certainty, Figure, Shape};
 use super::tag::{Item, Tag};
 

@@ -4,7 +4,7 @@
 //! Out: the container it is the size of, and the count that stands with it.
 
 use super::amount::{Amount, Origin, Unit, number_at};
-use super::lexicon::Concept;
+use super::concept::Concept;
 use super::number::Shape;
 use super::tag::{GrammaticalNumber, Item};
 

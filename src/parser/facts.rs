@@ -9,7 +9,7 @@ use crate::quantity::limit;
 use crate::request::{AtHand, Chill, Clarity, Height, Person, Product, Sky};
 
 use super::amount::{Amount, Unit, number_at};
-use super::lexicon::Concept;
+use super::concept::Concept;
 use super::scope::{Scope, Standing};
 use super::tag::{Item, Tag};
 

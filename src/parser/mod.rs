@@ -11,6 +11,7 @@
 #![allow(clippy::wildcard_enum_match_arm)]
 
 mod amount;
+mod concept;
 mod container;
 mod doubt;
 mod facts;
@@ -30,8 +31,9 @@ use std::ops::Range;
 use crate::quantity::{UnitSystem, limit};
 use crate::request::{Facts, Product, Refusal, Request, Topic};
 
+pub use concept::Concept;
 pub use doubt::{Doubt, strength_limit};
-pub use lexicon::{Concept, Lexicon, LexiconError};
+pub use lexicon::{Lexicon, LexiconError};
 
 use amount::Unit;
 use facts::Text;

@@ -5,8 +5,8 @@
 
 use crate::request::Product;
 
+use super::concept::Concept;
 use super::doubt::Doubt;
-use super::lexicon::Concept;
 use super::scope::Scope;
 use super::strength::Percentages;
 use super::tag::Item;

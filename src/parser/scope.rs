@@ -5,7 +5,7 @@
 //! Promises that yesterday's figures, a friend's figures and quoted ones are not facts, and that
 //! a denied word is not read as its affirmation.
 
-use super::lexicon::Concept;
+use super::concept::Concept;
 use super::tag::{Item, Tag};
 
 /// How an item stands in the message.

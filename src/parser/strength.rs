@@ -5,8 +5,8 @@
 //! Promises that an advertised, guessed, bounded or denied percentage is never a strength.
 
 use super::amount::{Amount, Unit};
+use super::concept::Concept;
 use super::doubt::Doubt;
-use super::lexicon::Concept;
 use super::number::Shape;
 use super::scope::{Scope, Standing};
 use super::tag::{Item, Tag};

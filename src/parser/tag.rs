@@ -6,7 +6,8 @@
 
 use std::ops::Range;
 
-use super::lexicon::{Concept, Lexicon, Meaning};
+use super::concept::Concept;
+use super::lexicon::{Lexicon, Meaning};
 use super::number::{Figure, ForeignDecimals, read_figure};
 use super::token::{Token, TokenKind};
 

@@ -7,8 +7,8 @@
 use crate::request::{Refusal, Topic};
 
 use super::amount::Unit;
+use super::concept::Concept;
 use super::facts::Text;
-use super::lexicon::Concept;
 use super::product::{ProductReading, is_product_word};
 use super::scope::Standing;
 use super::tag::{Item, Tag};

@@ -15,12 +15,12 @@
 use crate::quantity::{UnitSystem, limit};
 
 use super::amount::{Amount, Origin, Unit};
+use super::concept::Concept;
 use super::container::{
     container_before, container_follows, count_before, count_is_a_word, part_of_it,
     stray_number_before, times_after,
 };
 use super::doubt::Doubt;
-use super::lexicon::Concept;
 use super::product::is_product_word;
 use super::scope::{Scope, Standing};
 use super::tag::{GrammaticalNumber, Item, Tag};
