@@ -182,7 +182,7 @@ ask-tablet-compound = Is that the mg of iodine? Tablets often print the compound
 ask-tablet-two = Two tablet sizes. Which mg will you use?
 ask-tablet-outside = That is no drinking-water tablet I know. How many mg is printed on the strip?
 
-ask-volume = How much water do you want to treat? Litres or gallons.
+ask-volume = How many litres of water do you want to treat?
 ask-volume-uncounted = How many litres is that in all?
 ask-volume-unsized = How many litres does it hold? (bucket and can sizes differ)
 ask-volume-outside = I cannot use that amount. How many litres of water do you want to treat?

@@ -1,13 +1,25 @@
 //! Facts of several messages, put together.
 
-use crate::parser::Doubt;
-use crate::request::{Facts, Field, Person as Drinker};
+use crate::parser::{Doubt, Note};
+use crate::request::{Facts, Field, Person as Drinker, Refusal};
+
+/// Why no dose is given for these facts, however complete they are.
+pub(super) fn refusal_of(facts: &Facts, notes: &[Note]) -> Option<Refusal> {
+    let iodine = facts.product.is_some_and(|product| product.is_iodine());
+    if facts.chemical {
+        Some(Refusal::Chemical)
+    } else if iodine && (!iodine_suits(facts) || notes.contains(&Note::LongUse)) {
+        Some(Refusal::IodineUnsuitable)
+    } else {
+        None
+    }
+}
 
 pub(super) fn product_doubted(doubts: &[Doubt]) -> bool {
     doubts.iter().any(|doubt| doubt.field() == Field::Product)
 }
 
-pub(super) fn iodine_suits(facts: &Facts) -> bool {
+fn iodine_suits(facts: &Facts) -> bool {
     !facts.person.iter().any(|person| match person {
         Drinker::Infant | Drinker::Pregnant | Drinker::Thyroid => true,
         Drinker::WeakImmunity => false,

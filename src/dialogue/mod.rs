@@ -15,14 +15,14 @@ mod variants;
 use jiff::Timestamp;
 
 use crate::parser::{Doubt, Link, Note, Reading, strength_limit};
-use crate::quantity::limit;
+use crate::quantity::{UnitSystem, limit};
 use crate::request::{Facts, Field, LabelFigure, Refusal, Request, Topic};
 use crate::treatment::{self, AdjustOrder};
 
 pub use person::*;
 pub use say::*;
 
-use facts::{iodine_suits, merge, product_doubted, states_something};
+use facts::{merge, product_doubted, refusal_of, states_something};
 use order::NoOrder;
 use variants::Variants;
 
@@ -199,6 +199,7 @@ impl Conversation<'_> {
         let last = self
             .answered(ANSWER_LIVES_MINUTES)
             .filter(|last| last.topic == Topic::Dose)
+            .filter(|last| refusal_of(&last.facts, &last.notes).is_none())
             .and_then(|last| order::dose(&last.facts).ok().map(|order| (last, order)));
         let (Some((last, order)), Some(change)) = (last, self.reading.request.facts.change) else {
             return self.unchanged(Say::NothingBefore);
@@ -297,7 +298,10 @@ impl Conversation<'_> {
                 }
             }
             Field::VolumeL => {
-                if limit::VOLUME.check(bare).is_ok() {
+                if self.person.units.unwrap_or_default() != UnitSystem::Metric {
+                    // Somebody who thinks in gallons may mean gallons.
+                    Some(Doubt::VolumeUnreadable)
+                } else if limit::VOLUME.check(bare).is_ok() {
                     facts.volume_l = Some(bare);
                     None
                 } else {
@@ -324,10 +328,19 @@ impl Conversation<'_> {
     }
 
     fn dose(&self) -> Step {
-        if let Some(refusal) = self.reading.refusal {
-            return self.refuse(refusal);
-        }
         let stated = &self.reading.stated;
+        match self.reading.refusal {
+            Some(Refusal::Chemical) => {
+                let (base, notes) = self.base().unwrap_or_default();
+                let facts = Facts {
+                    chemical: true,
+                    ..merge(&base, stated, &self.reading.doubts)
+                };
+                return self.refuse_for(Refusal::Chemical, facts, notes);
+            }
+            Some(refusal) => return self.refuse(refusal),
+            None => {}
+        }
         let mut notes = self.notes();
         let mut facts = stated.clone();
         let mut doubts = self.reading.doubts.clone();
@@ -361,14 +374,8 @@ impl Conversation<'_> {
             self.apply_bare(&mut facts, &doubts);
         }
         let remembered = self.remember(&mut facts, &doubts);
-        if facts.chemical {
-            return self.refuse(Refusal::Chemical);
-        }
-        if facts.product.is_some_and(|product| product.is_iodine()) {
-            let unsuitable = !iodine_suits(&facts) || notes.contains(&Note::LongUse);
-            if unsuitable {
-                return self.refuse(Refusal::IodineUnsuitable);
-            }
+        if let Some(refusal) = refusal_of(&facts, &notes) {
+            return self.refuse_for(refusal, facts, notes);
         }
         if facts
             .product
@@ -428,8 +435,27 @@ impl Conversation<'_> {
         }
     }
 
+    /// No dose, and none by a follow-up either: what was answered before is not spoken of again.
     fn refuse(&self, refusal: Refusal) -> Step {
-        self.changed(Say::Refused(refusal), |person| person.talk.asked = None)
+        self.changed(Say::Refused(refusal), |person| {
+            person.talk = Talk::default()
+        })
+    }
+
+    /// No dose for these facts: they stay, so that "and for 40 L?" is refused as well.
+    fn refuse_for(&self, refusal: Refusal, facts: Facts, notes: Vec<Note>) -> Step {
+        let answered = Answered {
+            topic: Topic::Dose,
+            facts,
+            notes,
+            at: self.now,
+        };
+        self.changed(Say::Refused(refusal), |person| {
+            person.talk = Talk {
+                asked: None,
+                answered: Some(answered),
+            };
+        })
     }
 
     /// The facts that this message adds to: our open question's, or the last answer's.
@@ -475,6 +501,14 @@ impl Conversation<'_> {
         if product_doubted(doubts) {
             return used;
         }
+        // What we asked about in spite of this bottle is not answered by this bottle.
+        let questioned = self
+            .asked()
+            .filter(|asked| asked.at >= bottle.told_at)
+            .map(|asked| asked.field);
+        if questioned == Some(Field::Product) {
+            return used;
+        }
         if facts.product.is_none()
             && let Some(product) = bottle.product
             && facts.strength_percent.is_none_or(|percent| {
@@ -486,7 +520,9 @@ impl Conversation<'_> {
             used.push(Field::Product);
         }
         let same_product = facts.product.is_some() && facts.product == bottle.product;
-        let doubted = |field: Field| doubts.iter().any(|doubt| doubt.field() == field);
+        let doubted = |field: Field| {
+            questioned == Some(field) || doubts.iter().any(|doubt| doubt.field() == field)
+        };
         if same_product && facts.strength_percent.is_none() && !doubted(Field::StrengthPercent) {
             facts.strength_percent = bottle.strength_percent;
             if facts.strength_percent.is_some() {
@@ -585,6 +621,11 @@ impl Conversation<'_> {
             NoOrder::Missing(missing) => Unanswered::Missing(missing),
             NoOrder::NotServed => Unanswered::Missing(Vec::new()),
         })?;
+        if topic == Topic::Dose
+            && let Some(refusal) = refusal_of(facts, notes)
+        {
+            return Err(Unanswered::Refused(refusal));
+        }
         let outcome = treatment::treat(&order).map_err(Unanswered::Refused)?;
         let variants = Variants::of(&order);
         let mut extra = Vec::new();
