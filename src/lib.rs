@@ -9,10 +9,12 @@
 //! - [`dialogue`]: what is missing, what was asked, what a message hangs on.
 //! - [`treatment`]: published tables, doses, waits, refusals.
 //! - [`reply`]: words and segments.
+//! - [`chart`]: doses for a clinic's wall, as a page.
 //! - [`contract`]: the JSON twins.
 //! - [`store`]: what is remembered.
 //! - [`locale`]: the languages, which are data.
 
+pub mod chart;
 pub mod cli;
 pub mod contract;
 pub mod desk;

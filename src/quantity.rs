@@ -60,6 +60,26 @@ pub mod limit {
     pub const PH: Limit = limit("pH", "", 4.0, 11.0);
     /// Where people live.
     pub const ALTITUDE: Limit = limit("altitude", "m", -430.0, 6_000.0);
+    /// Chlorine tablets for surfaces come up to 8.68 g of NaDCC (5 g of chlorine) and a little more.
+    pub const CLEANING_TABLET: Limit = limit("cleaning tablet", "mg", 2.0, 10_000.0);
+    /// Dug wells and bored ones; wider is a pond.
+    pub const WELL_DIAMETER: Limit = limit("well diameter", "m", 0.05, 20.0);
+    /// Water standing in a well.
+    pub const WELL_DEPTH: Limit = limit("depth of water", "m", 0.05, 150.0);
+    /// Strength of a solution for hands, surfaces, spills or stock.
+    pub const SOLUTION: Limit = limit("solution strength", "%", 0.005, 10.0);
+    /// Free chlorine that a field kit can show.
+    pub const RESIDUAL: Limit = limit("free chlorine", "mg/L", 0.0, 20.0);
+    /// People to serve.
+    pub const PEOPLE: Limit = limit("people", "", 1.0, 10_000_000.0);
+    /// Days to serve.
+    pub const DAYS: Limit = limit("days", "", 1.0, 3_660.0);
+    /// Liquid in store, up to a thousand tankers.
+    pub const STOCK_ML: Limit = limit("stock", "mL", 1.0, 1e10);
+    /// Powder in store.
+    pub const STOCK_GRAMS: Limit = limit("stock", "g", 1.0, 1e10);
+    /// Tablets in store.
+    pub const STOCK_TABLETS: Limit = limit("stock", "tablets", 1.0, 1e9);
     /// Filter ratings from reverse osmosis to cloth.
     pub const PORE: Limit = limit("pore size", "µm", 0.000_1, 500.0);
 }
@@ -159,6 +179,43 @@ quantity!(
 quantity!(
     /// A filter's rating in micrometres.
     Pore, limit::PORE, from_micrometres, micrometres
+);
+
+quantity!(
+    /// The labelled mass of a tablet for surfaces or for water, in mg of NaDCC.
+    CleaningTabletMass, limit::CLEANING_TABLET, from_mg, mg
+);
+quantity!(
+    /// A well, across, in metres.
+    Diameter, limit::WELL_DIAMETER, from_metres, metres
+);
+quantity!(
+    /// Water standing in a well, in metres.
+    Depth, limit::WELL_DEPTH, from_metres, metres
+);
+quantity!(
+    /// Free chlorine as a kit shows it, in mg per litre.
+    Residual, limit::RESIDUAL, from_mg_per_litre, mg_per_litre
+);
+quantity!(
+    /// People to serve.
+    Headcount, limit::PEOPLE, from_people, people
+);
+quantity!(
+    /// Days to serve.
+    Days, limit::DAYS, from_days, days
+);
+quantity!(
+    /// Liquid in store, in mL.
+    StockMl, limit::STOCK_ML, from_ml, ml
+);
+quantity!(
+    /// Powder in store, in grams.
+    StockGrams, limit::STOCK_GRAMS, from_grams, grams
+);
+quantity!(
+    /// Tablets in store.
+    StockTablets, limit::STOCK_TABLETS, from_count, count
 );
 
 /// Active substance in the water, in mg per litre. Never compared with a [`Strength`].

@@ -72,6 +72,66 @@ pub enum Topic {
     Why,
 }
 
+/// Topics whose facts are gathered over several messages, and which follow-ups are about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, serde::Serialize, serde::Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Work {
+    /// A solution.
+    Dilute,
+    /// A drinking dose.
+    Dose,
+    /// A chlorine test.
+    Residual,
+    /// A stock.
+    Supply,
+    /// A well.
+    Well,
+}
+
+impl From<Work> for Topic {
+    fn from(work: Work) -> Self {
+        match work {
+            Work::Dilute => Self::Dilute,
+            Work::Dose => Self::Dose,
+            Work::Residual => Self::Residual,
+            Work::Supply => Self::Supply,
+            Work::Well => Self::Well,
+        }
+    }
+}
+
+impl Topic {
+    /// The work that it is, if its facts are gathered.
+    #[must_use]
+    pub const fn work(self) -> Option<Work> {
+        match self {
+            Self::Dilute => Some(Work::Dilute),
+            Self::Dose => Some(Work::Dose),
+            Self::Residual => Some(Work::Residual),
+            Self::Supply => Some(Work::Supply),
+            Self::Well => Some(Work::Well),
+            Self::Adjust
+            | Self::Boil
+            | Self::Choose
+            | Self::Exposure
+            | Self::Filter
+            | Self::Forget
+            | Self::Help
+            | Self::Illness
+            | Self::More
+            | Self::Remind
+            | Self::Settings
+            | Self::Start
+            | Self::Stock
+            | Self::Stop
+            | Self::Storage
+            | Self::Sun
+            | Self::Unclear
+            | Self::Why => None,
+        }
+    }
+}
+
 /// A product that is added to water.
 #[derive(
     Debug,
@@ -136,6 +196,29 @@ impl Product {
             Self::ChlorineDioxide => LabelFigure::Directions,
         }
     }
+}
+
+impl Product {
+    /// How it is measured.
+    #[must_use]
+    pub const fn form(self) -> Form {
+        match self {
+            Self::Bleach | Self::IodineTincture | Self::PovidoneIodine => Form::Liquid,
+            Self::BleachingPowder | Self::CalciumHypochlorite => Form::Powder,
+            Self::ChlorineDioxide | Self::IodineTablet | Self::Nadcc => Form::Tablets,
+        }
+    }
+}
+
+/// How a product is measured.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Form {
+    /// By the mL.
+    Liquid,
+    /// By the gram.
+    Powder,
+    /// By the piece.
+    Tablets,
 }
 
 /// What must be read off the label before a dose can be worked out.
@@ -290,6 +373,63 @@ pub enum Height {
     High,
 }
 
+/// Where water for a chlorine test was taken.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, serde::Serialize, serde::Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Taken {
+    /// At the tap stand or the end of the pipe.
+    AtTap,
+    /// From the can or cup that people drink from.
+    AtUse,
+}
+
+/// One jar of a jar test.
+#[derive(Debug, Clone, Copy, PartialEq, serde::Serialize, serde::Deserialize)]
+pub struct JarReading {
+    /// Solution added, in mL.
+    pub ml: f64,
+    /// Free chlorine read after the wait, in mg/L.
+    pub mg_per_l: f64,
+}
+
+/// What a cleaning solution is for.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    strum::IntoStaticStr,
+    serde::Serialize,
+    serde::Deserialize,
+    strum::VariantArray,
+)]
+#[strum(serialize_all = "snake_case")]
+#[serde(rename_all = "snake_case")]
+pub enum Purpose {
+    /// Hands and skin.
+    Hands,
+    /// A stock solution, to dose water from.
+    Stock,
+    /// Floors, beds, latrines, things.
+    Surfaces,
+    /// Blood, stools, vomit, the dead.
+    Spills,
+}
+
+/// What is known without a test kit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, serde::Serialize, serde::Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Nose {
+    /// There is no kit, or how to tell without one is asked.
+    NoKit,
+    /// It does not smell of chlorine.
+    NoSmell,
+    /// It smells of chlorine.
+    Smells,
+}
+
 /// Why nothing here may be answered with a dose.
 #[derive(
     Debug,
@@ -360,8 +500,12 @@ pub enum Field {
     People,
     /// For how many days.
     Days,
-    /// How much product there is.
+    /// How much liquid product there is.
     StockMl,
+    /// How much powder there is.
+    StockG,
+    /// How many tablets there are.
+    Tablets,
 }
 
 /// Everything a message can say, each fact on its own.
@@ -416,6 +560,18 @@ pub struct Facts {
     pub water_depth_m: Option<f64>,
     /// Strength wanted, percent.
     pub target_percent: Option<f64>,
+    /// What a solution is for.
+    pub purpose: Option<Purpose>,
+    /// Where water for a chlorine test was taken.
+    pub taken: Option<Taken>,
+    /// What is known without a kit.
+    pub nose: Option<Nose>,
+    /// Diarrhoea goes round.
+    pub outbreak: bool,
+    /// Jars of a jar test.
+    pub jars: Vec<JarReading>,
+    /// Size of one jar, L.
+    pub jar_l: Option<f64>,
     /// Stock of liquid, mL.
     pub stock_ml: Option<f64>,
     /// Stock of powder, g.

@@ -19,6 +19,8 @@ method-fire = boiling
 method-filter = a filter
 method-sunlight = sun in clear bottles
 
+product-any = chlorine
+
 clarity-clear = { " " }clear
 clarity-cloudy = { " " }cloudy
 warmth-cold = { " " }cold
@@ -45,10 +47,17 @@ tablets = { $count-n ->
     [one] { $count } tablet
    *[other] { $count } tablets
 }
+tablets-part = { $count } tablets
 grams = { $grams } g
+kilograms = { $kilograms } kg
+metres = { $metres } m
 minutes = { $value } min
 hours = { $value } h
 days = { $value } days
+days-n = { $days-n ->
+    [one] { $value } day
+   *[other] { $value } days
+}
 
 ## A dose
 
@@ -73,6 +82,64 @@ if-cold-wait = Cold: wait { $wait }.
 
 more-hint = MORE
 
+## Wells
+
+head-well = Well { $across } wide, { $depth } of water ({ $volume }): mix { $measure } of { $product } into buckets of water, pour in, stir, leave { $wait }. DO NOT DRINK: pump out until { $ready } mg/L or less.
+well-wall = First brush the wall with { $ml } of it in { $litres } of water.
+well-wall-stock = First brush the wall with { $ml } of { $percent }% stock solution in { $litres } of water.
+well-emergency = Only in an emergency: { $wait } instead.
+
+## Solutions for hands, cleaning and stock
+
+head-dilute-liquid = { $volume } of { $target }%: { $measure } of { $product } + { $water } of water (one part + { $parts } parts water).
+head-dilute-as-is = { $volume } of { $target }%: use { $product } as it is, do not add water.
+head-dilute-made-up = { $volume } of { $target }%: { $measure } of { $product } ({ $per } in each litre), fill up with water to { $volume }.
+dilute-hands = For hands: not for eyes, not to drink.
+dilute-surfaces = Keep surfaces wet { $wait }, then rinse. Not to drink.
+dilute-stock = Make it fresh each day. Not to drink as it is.
+dilute-any-volume = For any amount: one part of it + { $parts } parts of water.
+
+## Chlorine tests
+
+residual-enough = { $reading } mg/L is enough (least { $aim }). Keep it covered and drink it within { $keeps }.
+residual-enough-at-use = { $reading } mg/L is enough in the can people drink from (least { $atuse }), too little { $retest } after the dose (least { $aim }). When was it tested?
+residual-low = { $reading } mg/L is too little, least { $aim }. Do not drink it yet: add chlorine, wait { $retest }, test again. For the amount send litres, product and %.
+residual-add = { $reading } mg/L is too little. To { $volume } add { $measure } of { $product }, stir, wait { $wait }, test again: at least { $aim } mg/L before anybody drinks.
+residual-too-early = { $reading } mg/L, but too early to tell. Test again { $retest } after the dose: at least { $aim } mg/L.
+residual-high = { $reading } mg/L is more than for every day (most { $most }). Let it stand open or pour it between clean cans, test again.
+residual-too-high = { $reading } mg/L is too much: do not drink it yet. Let it stand open or pour it between clean cans until { $most } mg/L or less.
+residual-stale = { $reading } mg/L, and treated more than { $keeps } ago: treat it again before drinking.
+residual-no-kit = Without a kit: { $retest } after the dose it must smell faintly of chlorine. No smell: the same dose once more, wait { $retest }. Still none: do not drink it.
+residual-no-smell = No smell: add the same dose once more, wait { $retest }, smell again. Still no smell of chlorine: do not drink it. Boil it or find clearer water.
+residual-smells = A faint smell of chlorine after the wait is good: drink it. If it is strong, let it stand open or pour it between clean cans.
+residual-zero = Zero again? The water eats chlorine: clear it, or test doses in buckets (jar test).
+
+## Jar test
+
+jar-found = Jar test: { $dose } in { $jar } leaves { $aim } mg/L. That is { $each } of the same solution for each { $thousand }. Send the tank's litres for its dose.
+jar-found-tank = Jar test: { $dose } in { $jar } leaves { $aim } mg/L. For { $tank }: { $measure } of the same solution, stir, wait { $wait }, test again.
+jar-all-above = All jars are over { $aim } mg/L: repeat the test with less in each { $jar }.
+jar-all-below = No jar reached { $aim } mg/L: repeat the test with more in each { $jar }.
+jar-uneven = More solution must leave more chlorine; these readings go up and down. Please repeat the jar test.
+
+## Stock and people
+
+supply-clear-water = clear water
+supply-cloudy-water = cloudy water
+supply-treats = { $stock } of { $product } treats about { $litres } of { $water }.
+supply-lasts = { $stock } of { $product } lasts { $people } people about { $days } at { $each } each a day ({ $drinkingdays } if for drinking only, { $drinking }).
+supply-serves = { $stock } of { $product } for { $days }: about { $people } people at { $each } each a day ({ $drinkingpeople } if for drinking only, { $drinking }).
+supply-needs = { $people } people, { $days }, { $each } each a day = { $litres } of { $water }: { $need } of { $product }. Order { $measure } ({ $margin }% to spare).
+supply-if-cloudy = Cloudy water takes twice as much.
+
+## Keeping
+
+storage-water = Keep treated water covered, in a clean can with a narrow neck. Pour it, or use a tap or ladle: no hands. Drink it within { $keeps }, then treat it again.
+storage-hands = If hands or a dirty cup went in, treat it again.
+storage-rinse = Rinse the can before filling: { $ml } of bleach in { $litre } of water, { $seconds } seconds.
+storage-product = Keep { $product } closed, cool and dark, out of reach of children, away from acids and other cleaners. Replace it after { $months } months.
+storage-product-by-pack = Keep { $product } closed, cool, dry and dark, out of reach of children. Not after the date on the pack.
+
 ## Boiling, sun, filters
 
 head-boil = Bring to a rolling boil, keep it boiling { $wait }, let it cool covered.
@@ -88,6 +155,11 @@ head-filter-unknown = A filter of unknown pore size{ $stops }{ $passes }. Look f
 filter-stops = { " " }stops { $list }
 filter-passes-after-stops = ; not { $list }
 filter-passes-only = { " " }does not stop { $list }
+reason-kills-all = Boiling kills all germs, in muddy and cold water too.
+reason-nothing-else = Nothing you named makes it safe; fire does.
+reason-only-one = It is the one thing you named that works here.
+reason-two-barriers = Two steps: each stops what the other lets through.
+reason-widest-cover = It stops the most of what you have.
 head-choose = Best here: { $first }.
 head-choose-then = Best here: { $first }. If not possible: { $second }.
 head-choose-nothing = Best: { $first }. Tell me what you have: bleach, tablets, iodine, a filter, sun.
@@ -105,6 +177,23 @@ list-more = { $one }, { $rest }
 
 caution-absolute-pore = The figure must be absolute (or cyst-rated), not nominal.
 caution-bottle-size = Use clear PET bottles, not glass jugs or big cans.
+caution-clean-tank-first = Clean tank first; never one that held fuel or sewage.
+caution-cool-and-dark = Keep it cool and dark.
+caution-danger-signs = Blood, sunken eyes, no urine, very weak: to a clinic now.
+caution-fresh-daily = Make it fresh every day.
+caution-gloves-and-air = Gloves on, doors open, mind the eyes.
+caution-keep-from-children = Out of reach of children.
+caution-keep-treating = Go on treating the well's water until it tests clean.
+caution-let-stand = Too strong? Let it stand open or pour it between clean cans.
+caution-narrow-neck = Covered can, narrow neck, no hands.
+caution-never-mix = Never mix with acid, ammonia or cleaners: poison gas.
+caution-not-for-drinking = Not to drink.
+caution-not-until-pumped = Do not drink until it is pumped out and tested.
+caution-rehydrate = ORS in small sips.
+caution-retest-later = Test again after the wait.
+caution-stir-tank = Dose while it fills or stir well; taps shut during the wait.
+caution-well-clear-first = Muddy well: bail it out and let it clear first.
+caution-well-ph = At this pH shock chlorination works badly: ask the water office.
 caution-chemicals-stay = Chemicals and salt stay in.
 caution-cold-takes-longer = Longer if cold.
 caution-cryptosporidium-survives = Cryptosporidium survives.
@@ -155,6 +244,11 @@ cannot-weaker = Less would not be safe here. For the taste: let it stand open, o
 ## Questions
 
 ask-product = Which product do you have: bleach, chlorine tablets, chlorine powder or iodine?
+ask-product-chlorine = Which chlorine do you have: bleach, calcium hypochlorite or bleaching powder?
+ask-product-unfit-for-well = That is not for wells. Do you have bleach, calcium hypochlorite or bleaching powder?
+ask-product-unfit-for-cleaning = That is not for this. Do you have bleach, chlorine powder or chlorine tablets?
+ask-product-unfit-for-residual = That does not raise chlorine. Do you have bleach, chlorine powder or chlorine tablets?
+ask-product-unfit-for-supply = How far that goes is on its label. Which other product do you have: bleach, chlorine powder, chlorine tablets or iodine?
 ask-product-bleach-tablet = What do those tablets contain? Send what the label says, with the mg. They must be made for drinking water.
 ask-product-chlorine-form = Is the chlorine a liquid, a powder or tablets? Send it with the % or mg on the label.
 ask-product-iodine-form = Which iodine is it: tincture, povidone-iodine or tablets?
@@ -189,6 +283,28 @@ ask-volume-outside = I cannot use that amount. How many litres of water do you w
 ask-volume-two = More than one amount of water. How many litres do you want to treat in one go?
 ask-volume-unreadable = I cannot be sure of the amount. How many litres of water? Please write it without dots, like: 1000 L
 
+ask-volume-solution = How many litres of the solution do you want to make?
+ask-volume-tank = How many litres of water are in it?
+ask-jar = How many litres of water were in each jar or bucket?
+
+ask-diameter = How wide is the well, in metres?
+ask-diameter-outside = I cannot use that width. How many metres is the well across?
+ask-depth = How deep is the water in the well, in metres? Let down a stone on a rope and measure the wet part.
+ask-well-depth-only = That is the well. How deep is the WATER in it, in metres? Let down a stone on a rope and measure the wet part.
+ask-water-depth-outside = I cannot use that depth. How many metres of water stand in the well?
+ask-target = How strong must it be? Hands { $hands }%, floors { $floors }%, blood { $blood }%, cholera vomit or stools { $stools }%. Your health office may say otherwise.
+ask-target-outside = I cannot use that strength. How many % must the solution be? Hands { $hands }%, floors { $floors }%, blood { $blood }%.
+ask-target-too-strong = Your { $product } is weaker than that. How many % must the solution be? Hands { $hands }%, floors { $floors }%, blood { $blood }%.
+ask-residual = What does the test show, in mg/L (or ppm)?
+ask-people = How many people is it for?
+ask-people-outside = I cannot use that number. How many people is it for?
+ask-days = For how many days? (Or tell me how much you have.)
+ask-days-outside = I cannot use that. For how many days?
+ask-stock-liquid = How much { $product } do you have, in litres? Or: for how many people and days?
+ask-stock-powder = How many kg or g of { $product } do you have? Or: for how many people and days?
+ask-stock-tablets = How many tablets do you have? Or: for how many people and days?
+ask-stock-outside = I cannot use that amount. How much { $product } do you have?
+
 last-resort = LAST RESORT, strength unknown: { $drops } in each litre, wait { $wait }. It must smell faintly of chlorine; if not, repeat once, wait again; if still not, do not drink.
 last-resort-total = LAST RESORT, strength unknown: { $total } in all ({ $drops } a litre), wait { $wait }. It must smell of chlorine; if not repeat once, wait; if still not, do not drink.
 
@@ -205,7 +321,9 @@ refused-over_limit = More than twice the dose is not safe to drink.
 first-aid = GET MEDICAL HELP NOW. Swallowed: rinse mouth, sips of water if awake, do NOT make vomit. Eye or skin: rinse { $rinse } with water. Gas: fresh air.
 first-aid-powder = GET MEDICAL HELP NOW. Swallowed: rinse mouth, sips of water if awake, do NOT make vomit. Skin: brush off. Eye, skin: rinse { $rinse }. Gas: fresh air.
 unsure = Swallowed or splashed? Then rinse, do NOT make vomit, get medical help. If you only want the dose, send just product, % and litres.
-illness = Give ORS or safe water in small sips, go on breastfeeding. To a clinic NOW if blood, sunken eyes, no urine, very weak or cannot drink. I cannot diagnose.
+illness = Give ORS in small sips, go on breastfeeding. To a clinic NOW if blood, sunken eyes, no urine, very weak or cannot drink. I cannot diagnose.
+illness-feeding = Mix ORS as its packet says, in safe water. Go on giving food.
+illness-water = Treat all drinking water now, wash hands with soap, tell the health office if more than one is ill.
 
 ## Service
 
@@ -213,13 +331,39 @@ kept = Remembered: { $product }{ $label }. Now just send the litres.
 kept-part = Remembered: { $product }. What is the % or mg on its label? Send: my { $product } is ...
 kept-figure = Remembered:{ $label }. Which product is it?
 not-kept = I did not store that: I am not sure of the product and its strength. Send it like: remember bleach 5%
-not-served = I understood you, but I cannot work that out yet. Please ask your supervisor or the health office. I can answer doses, boiling, sun and filters.
+kept-future = { $date } is still to come. When was it opened? Send like: opened 1 March 2026.
+bottle = { $bottle }.
+bottles = I remember: { $list }
+bottles-none = I remember no bottle of yours. Send like: remember bleach 5%, 1 L
+left = Left: { $amount }, for about { $litres } of clear water.
+left-amount = Left: { $amount }.
+left-days = At your pace { $days }: get more now.
+left-empty = By my count it is empty now: get more.
+age-soon = Use it soon: it keeps { $months } months.
+age-now = It is over { $months } months old: get fresh.
+age-estimate = Estimate: about { $percent }% of its strength is left if kept at { $celsius } C. The dose does not count on that: check the smell.
+undone = Not counted. { $bottle }
+nothing-to-undo = I counted no dose of yours today.
+will-remind = I will write in { $wait }.
+nothing-to-wait-for = There is no wait to remind you of. Ask for a dose first.
+reminder-chlorine = The { $wait } are over. Smell it: faint chlorine, then it is ready. No smell: the same dose once more and wait again. If it was cold, wait longer.
+reminder-disinfectant = The { $wait } are over: ready to drink. If the water was cold, wait longer.
+reminder-retest = The { $wait } are over: test the chlorine again before anybody drinks.
+reminder-sun = The { $wait } are over. If it was bright, ready to drink; if not, leave it longer.
+reminder-surface = The { $wait } are over: rinse the surface.
+reminder-well = The { $wait } are over: pump the well out, then test. Nobody drinks before.
+seen = Your other question ({ $topic }): send it alone.
+topic-boil = boiling
+topic-dilute = cleaning
+topic-storage = storing
+topic-well = the well
+topic-why = why
 set-language = Language set: { $language }.
 set-language-unknown = I do not speak { $language } yet. I go on in English.
 set-units-metric = Units set: litres and mL.
 set-units-us = Units set: US gallons.
 set-units-imperial = Units set: imperial gallons.
-help = Send: product, % on the label, litres, clear or cloudy. Like: 20 L cloudy, bleach 5%. Or: boil, sun, filter, remember my bleach 5%, MORE, WHY, STOP, FORGET.
+help = Send product, % on the label, litres. Like: 20 L cloudy, bleach 5%. Ask also: boil, well, cleaning, chlorine test, stock, storing, MORE, WHY, STOP, FORGET.
 greeting = matone tells how to make water safe. Send product, % and litres, like: 20 L cloudy, bleach 5%. Or HELP.
 stopped = Stopped: no unasked messages. Your questions are still answered. START to begin again.
 started = Messages are on. Send product, % and litres, like: 20 L cloudy, bleach 5%. Or HELP.
@@ -227,17 +371,53 @@ forgotten = All that was kept of you is deleted.
 not-understood = I did not understand. Send product, % and litres, like: 20 L cloudy, bleach 5%. Or HELP.
 nothing-before = There is no answer to speak of yet. Send product, % and litres, like: 20 L cloudy, bleach 5%.
 nothing-more = That was all. WHY gives the sources.
-why = { $dose }{ $wait } Sources: { $sources }.
+why = { $dose }{ $wait }{ $logs } Sources: { $sources }.
 why-dose = Brings { $mg } mg/L.
 why-wait-rule = { " " }Wait: published rule.
 why-wait-unknown = { " " }Wait: published rule, temperature not known.
 why-wait-cold = { " " }Wait: longer for cold water.
 why-wait-ct = { " " }Wait: contact time { $reached } of { $needed } mg.min/L needed, counting on { $residual } mg/L.
+why-logs = { " " }At { $celsius } C and pH { $ph }, counting on { $residual } mg/L: contact time { $reached } of { $needed } mg.min/L; viruses { $viruses } log, Giardia { $giardia } log, Cryptosporidium none.
 why-boil = Some agencies ask for the longer boil only higher up, and the world body only for the rolling boil: I keep the stricter rule.
 source-published = { $title } ({ $publisher }, { $year })
 source-undated = { $title } ({ $publisher })
 source-memory = { $title } ({ $publisher }; from memory)
 source-common = common practice without a source
+
+## The printed chart: read from a wall, so no message of it has to fit an SMS
+
+chart-title = How much bleach makes water safe
+chart-caption = Add this much plain liquid bleach. The % must be the one on your bottle.
+chart-water = Water
+chart-bottle = Bleach { $percent }%
+chart-clear = Clear
+chart-cloudy-or-cold = Cloudy or cold
+chart-imperial-quarts = { $value } imp qt
+chart-teaspoons = { $spoons } tsp
+chart-tablespoons = { $spoons } tbsp
+chart-or = or { $way }
+chart-then-wait = Then wait
+chart-wait-if-cold = cold: { $wait }
+chart-legend = Measure one way only: drops, mL or spoons. tsp: level teaspoon. tbsp: level tablespoon. Cold: cold to the hand.
+
+chart-step-add = Find your water in the table. Add that much bleach and stir.
+chart-step-wait = Wait as long as the last row says. Nobody drinks before.
+chart-survive = Bleach does not kill { $list }.
+chart-may-survive = { $list } may survive.
+
+chart-caution-chemicals-stay = Bleach does not take out fuel, pesticides, waste or salt: find other water.
+chart-caution-keep-from-children = Keep bleach away from children.
+chart-caution-label-first = If the bottle gives directions for drinking water, follow those.
+chart-caution-never-mix = Never mix bleach with acid, vinegar, ammonia or other cleaners: poison gas.
+chart-caution-old-bottle = Use a bottle that is less than a year old.
+chart-caution-smell-check = Smell it. It must smell faintly of chlorine. If not, add the same amount once more and wait again. If it still does not, do not drink it.
+chart-caution-strain-first = Cloudy water: let it settle, then strain it through a clean cloth.
+chart-caution-too-murky = Water too murky to read print through: do not use bleach, boil it.
+chart-caution-unscented-only = Plain bleach only: no scent, no colour, not thick, no other cleaner in it.
+chart-caution-weak-immunity-boil = For babies and people with weak immunity: boil the water instead.
+
+chart-sources = Sources: { $sources }.
+chart-printed = Printed { $year }-{ $month }-{ $day }.
 
 ## Terminal and command line
 

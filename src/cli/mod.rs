@@ -4,6 +4,7 @@
 //! (failure), and that nothing else is printed there.
 
 mod ask;
+mod chart;
 mod talk;
 
 use std::path::PathBuf;
@@ -11,6 +12,7 @@ use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
 
+use crate::chart::ChartError;
 use crate::desk::{Desk, DeskError};
 use crate::quantity::UnitSystem;
 use crate::store::{Store, StoreError};
@@ -29,6 +31,8 @@ struct Arguments {
 enum Command {
     /// One message in, the reply on standard output.
     Ask(ask::AskArguments),
+    /// A printable dose chart for a wall, as HTML on standard output.
+    Chart(chart::ChartArguments),
 }
 
 /// Why a command failed.
@@ -37,6 +41,8 @@ enum CliError {
     /// The arguments do not say what to do.
     #[error("{0}")]
     Usage(String),
+    #[error("{0}")]
+    Chart(#[from] ChartError),
     #[error("{0}")]
     Desk(#[from] DeskError),
     #[error("{0}")]
@@ -61,6 +67,7 @@ pub fn run() -> ExitCode {
     let done = match arguments.command {
         None => talk::run(),
         Some(Command::Ask(arguments)) => ask::run(&arguments),
+        Some(Command::Chart(arguments)) => chart::run(&arguments),
     };
     match done {
         Ok(()) => ExitCode::SUCCESS,
@@ -82,7 +89,8 @@ fn complain(error: &CliError) -> ExitCode {
     eprintln!("matone: {error}");
     match error {
         CliError::Usage(_) => ExitCode::from(2),
-        CliError::Desk(_)
+        CliError::Chart(_)
+        | CliError::Desk(_)
         | CliError::Store(_)
         | CliError::Io(_)
         | CliError::Json(_)
@@ -91,7 +99,8 @@ fn complain(error: &CliError) -> ExitCode {
     }
 }
 
-/// Help and version go to standard output; a mistake gets its first line.
+/// Help and version go to standard output; a mistake gets its first paragraph, as one line: what
+/// is wrong, and which values there are.
 #[expect(
     clippy::print_stderr,
     reason = "this is where the program speaks of a wrong call"
@@ -103,8 +112,12 @@ fn usage(error: &clap::Error) -> ExitCode {
         return ExitCode::SUCCESS;
     }
     let text = error.to_string();
-    let line = text.lines().next().unwrap_or_default();
-    let line = line.strip_prefix("error: ").unwrap_or(line);
+    let paragraph = text
+        .lines()
+        .map(str::trim)
+        .take_while(|line| !line.is_empty());
+    let line = paragraph.collect::<Vec<_>>().join(" ");
+    let line = line.strip_prefix("error: ").unwrap_or(&line);
     eprintln!("matone: {line} (see matone --help)");
     ExitCode::from(2)
 }

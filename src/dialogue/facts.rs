@@ -1,7 +1,7 @@
 //! Facts of several messages, put together.
 
 use crate::parser::{Doubt, Note};
-use crate::request::{Facts, Field, Person as Drinker, Refusal};
+use crate::request::{Facts, Field, Person as Drinker, Refusal, Work};
 
 /// Why no dose is given for these facts, however complete they are.
 pub(super) fn refusal_of(facts: &Facts, notes: &[Note]) -> Option<Refusal> {
@@ -39,6 +39,47 @@ pub(super) fn states_something(stated: &Facts) -> bool {
         || stated.sewage
         || stated.chemical
         || !stated.person.is_empty()
+}
+
+/// Whether a message states anything that a kind of work has a use for.
+pub(super) fn matters(work: Work, stated: &Facts) -> bool {
+    let label = stated.product.is_some() || stated.strength_percent.is_some();
+    let tablet = stated.tablet_mg.is_some();
+    let volume = stated.volume_l.is_some();
+    match work {
+        Work::Well => {
+            label
+                || stated.diameter_m.is_some()
+                || stated.water_depth_m.is_some()
+                || stated.clarity.is_some()
+                || stated.ph.is_some()
+        }
+        Work::Dilute => {
+            label || tablet || volume || stated.target_percent.is_some() || stated.purpose.is_some()
+        }
+        Work::Residual => {
+            label
+                || tablet
+                || volume
+                || stated.residual_mg_per_l.is_some()
+                || stated.minutes.is_some()
+                || stated.taken.is_some()
+                || stated.ph.is_some()
+                || stated.outbreak
+        }
+        Work::Supply => {
+            label
+                || tablet
+                || volume
+                || stated.clarity.is_some()
+                || stated.people.is_some()
+                || stated.days.is_some()
+                || stated.stock_ml.is_some()
+                || stated.stock_g.is_some()
+                || stated.tablets.is_some()
+        }
+        Work::Dose => states_something(stated),
+    }
 }
 
 /// What was said before, with what is said now on top. Another product brings its own figures.
@@ -80,6 +121,28 @@ pub(super) fn merge(base: &Facts, stated: &Facts, doubts: &[Doubt]) -> Facts {
         facts.chill = stated.chill;
     }
     facts.ph = stated.ph.or(facts.ph);
+    for (slot, new) in [
+        (&mut facts.diameter_m, stated.diameter_m),
+        (&mut facts.water_depth_m, stated.water_depth_m),
+        (&mut facts.target_percent, stated.target_percent),
+        (&mut facts.residual_mg_per_l, stated.residual_mg_per_l),
+        (&mut facts.minutes, stated.minutes),
+        (&mut facts.people, stated.people),
+        (&mut facts.days, stated.days),
+        (&mut facts.stock_ml, stated.stock_ml),
+        (&mut facts.stock_g, stated.stock_g),
+        (&mut facts.tablets, stated.tablets),
+        (&mut facts.jar_l, stated.jar_l),
+    ] {
+        *slot = new.or(*slot);
+    }
+    facts.purpose = stated.purpose.or(facts.purpose);
+    facts.taken = stated.taken.or(facts.taken);
+    facts.nose = stated.nose.or(facts.nose);
+    facts.outbreak |= stated.outbreak;
+    if !stated.jars.is_empty() {
+        facts.jars.clone_from(&stated.jars);
+    }
     facts.sewage |= stated.sewage;
     facts.chemical |= stated.chemical;
     for person in &stated.person {

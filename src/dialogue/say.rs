@@ -2,10 +2,11 @@
 
 use crate::parser::Doubt;
 use crate::quantity::UnitSystem;
-use crate::request::{Change, Facts, Field, Product, Refusal, Topic};
-use crate::treatment::{LastResort, Outcome};
+use crate::request::{Change, Facts, Field, Form, Product, Refusal, Topic, Work};
+use crate::treatment::{Ageing, DecayEstimate, LastResort, Outcome};
 
-use super::person::Bottle;
+use super::bottle::{Bottle, Place};
+use super::person::Reminder;
 
 /// What to say.
 #[derive(Debug, Clone, PartialEq)]
@@ -16,6 +17,8 @@ pub enum Say {
     Answer(Box<Answer>),
     /// One question.
     Ask(Question),
+    /// The remembered bottles.
+    Bottles(Vec<BottleLine>),
     /// The last dose cannot be changed so.
     CannotAdjust(Change, Refusal),
     /// First aid for a product, where named.
@@ -26,22 +29,22 @@ pub enum Say {
     Greeting,
     /// What can be asked.
     Help,
-    /// Somebody is ill.
-    Illness,
     /// The bottle is remembered.
-    Kept(Bottle),
+    Kept(Box<Kept>),
     /// No label and no fire: the old last resort, with the question that would be better.
     LastResort(LastResort, Question),
     /// The rest of an answer.
     MoreOf(Box<Answer>),
     /// The bottle is not remembered, for this reason.
     NotKept(Doubt),
-    /// Understood, and not yet answered by this program.
-    NotServed(Topic),
     /// Not understood.
     NotUnderstood,
     /// There is no answer before to speak of.
     NothingBefore,
+    /// No dose was taken from a bottle.
+    NothingToUndo,
+    /// Nothing is being waited for.
+    NothingToWaitFor,
     /// No dose.
     Refused(Refusal),
     /// Language or units are set.
@@ -55,10 +58,51 @@ pub enum Say {
     Started,
     /// No unasked messages.
     Stopped,
+    /// The last dose is back in its bottle.
+    Undone(Box<BottleLine>),
     /// Is somebody hurt, or is a dose wanted?
     Unsure,
     /// The reasons of an answer.
     WhyOf(Box<Answer>),
+    /// A message will come when the wait is over.
+    WillRemind(Reminder),
+}
+
+/// A bottle, remembered just now.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Kept {
+    /// The bottle.
+    pub bottle: Bottle,
+    /// How much is left, where told.
+    pub left: Option<LeftLine>,
+    /// What its age means, where it ages.
+    pub ageing: Option<Ageing>,
+    /// A date of opening that lies in the future: not kept, and asked for again.
+    pub opened_in_future: Option<jiff::civil::Date>,
+}
+
+/// A remembered bottle.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BottleLine {
+    /// The bottle.
+    pub bottle: Bottle,
+    /// How much is left, where told.
+    pub left: Option<LeftLine>,
+    /// What its age means, where it ages.
+    pub ageing: Option<Ageing>,
+}
+
+/// How much is left in a bottle.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LeftLine {
+    /// How it is measured.
+    pub form: Form,
+    /// mL, grams or tablets.
+    pub amount: f64,
+    /// Litres of clear water that this treats, where the label's figure is known.
+    pub treats_litres: Option<f64>,
+    /// Days at the person's own pace, where under a week.
+    pub days_left: Option<f64>,
 }
 
 /// An answer with the facts it rests on.
@@ -80,6 +124,37 @@ pub struct Answer {
     pub if_sunny: Option<Outcome>,
     /// What else must be said.
     pub extra: Vec<Extra>,
+    /// How much is left in the remembered bottle after this dose.
+    pub left: Option<LeftLine>,
+    /// What may be left of an old bottle's strength; no dose counts on it.
+    pub estimate: Option<DecayEstimate>,
+    /// A reminder that was set along with it.
+    pub reminder: Option<Reminder>,
+    /// Further questions that were seen and wait.
+    pub seen: Vec<Topic>,
+    /// Whether it stands beside the answer before or in its place.
+    pub(super) place: Place,
+}
+
+impl Answer {
+    /// An outcome with nothing around it.
+    pub(super) const fn plain(topic: Topic, facts: Facts, outcome: Outcome) -> Self {
+        Self {
+            facts,
+            topic,
+            outcome,
+            if_cloudy: None,
+            if_cold: None,
+            if_high: None,
+            if_sunny: None,
+            extra: Vec::new(),
+            left: None,
+            estimate: None,
+            reminder: None,
+            seen: Vec::new(),
+            place: Place::Beside,
+        }
+    }
 }
 
 /// What must be said beside the outcome.
@@ -112,6 +187,8 @@ pub enum Extra {
 pub struct Question {
     /// What it asks for.
     pub field: Field,
+    /// What the answer is for.
+    pub work: Work,
     /// Why what was said will not do.
     pub doubt: Option<Doubt>,
     /// All that is missing, most needed first.
@@ -120,4 +197,8 @@ pub struct Question {
     pub product: Option<Product>,
     /// The person said that there is no label.
     pub no_label: bool,
+    /// Parts of water to one of the product: holds whatever the volume.
+    pub parts_water: Option<f64>,
+    /// A jar test waits for the size of its jars.
+    pub jars: bool,
 }

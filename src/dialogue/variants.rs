@@ -52,7 +52,17 @@ impl Variants {
                     ..Self::default()
                 }
             }
-            Order::Boil(_) | Order::Choose(_) | Order::Filter(_) | Order::Sun(_) => Self::default(),
+            Order::Boil(_)
+            | Order::Choose(_)
+            | Order::Dilute(_)
+            | Order::Filter(_)
+            | Order::Illness
+            | Order::JarTest(_)
+            | Order::Residual(_)
+            | Order::Storage(_)
+            | Order::Sun(_)
+            | Order::Supply(_)
+            | Order::Well(_) => Self::default(),
         }
     }
 }

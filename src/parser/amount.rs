@@ -181,7 +181,14 @@ fn amount_at(items: &[Item], at: usize, lexicon: &Lexicon, units: UnitSystem) ->
             origin: Origin::Written,
         });
     };
-    if article && !matches!(unit, Unit::Litres(..)) {
+    // "A litre", "a week", "an hour"; but "a day" is how a rate ends.
+    let countable = match unit {
+        Unit::Litres(..) => true,
+        Unit::Days(days) => (7.0..365.0).contains(&days),
+        Unit::Minutes(minutes) => minutes >= 60.0,
+        _ => false,
+    };
+    if article && !countable {
         return None;
     }
     let mut figure = figure;

@@ -21,10 +21,18 @@ pub enum Doubt {
     BleachTablet,
     /// "Chlorine" and nothing else.
     ChlorineForm,
+    /// No or too many days.
+    DaysOutside,
     /// Degrees, of what kind is not said.
     Degrees,
+    /// A well that is no well.
+    DiameterOutside,
     /// "Iodine" and nothing else.
     IodineForm,
+    /// No or too many people.
+    PeopleOutside,
+    /// No product to speak of, or more than there can be.
+    StockOutside,
     /// "It is not 5%."
     StrengthDenied,
     /// "Maybe 3%."
@@ -59,8 +67,20 @@ pub enum Doubt {
     TabletCompound,
     /// Outside what a tablet can have.
     TabletOutside,
+    /// A solution of no strength, or stronger than any.
+    TargetOutside,
+    /// A solution that is to be stronger than what it is made of.
+    TargetTooStrong,
     /// Two products.
     TwoProducts,
+    /// This product is not for cleaning, hands or stock solutions.
+    UnfitForCleaning,
+    /// This product does not raise a chlorine residual.
+    UnfitForResidual,
+    /// How far this product goes is told by its label only.
+    UnfitForSupply,
+    /// This product is not for wells.
+    UnfitForWell,
     /// Several containers of a stated size, and not how many.
     VolumeUncounted,
     /// A container whose size is not said.
@@ -71,6 +91,10 @@ pub enum Doubt {
     VolumeTwo,
     /// Garbled, or readable in two ways.
     VolumeUnreadable,
+    /// No water, or deeper than any.
+    WaterDepthOutside,
+    /// The depth of the well, which is not that of its water.
+    WellDepthOnly,
 }
 
 impl Doubt {
@@ -85,7 +109,17 @@ impl Doubt {
             | Self::PowderForm
             | Self::Spoiled
             | Self::TabletForm
-            | Self::TwoProducts => Field::Product,
+            | Self::TwoProducts
+            | Self::UnfitForCleaning
+            | Self::UnfitForResidual
+            | Self::UnfitForSupply
+            | Self::UnfitForWell => Field::Product,
+            Self::DaysOutside => Field::Days,
+            Self::DiameterOutside => Field::DiameterM,
+            Self::PeopleOutside => Field::People,
+            Self::StockOutside => Field::StockMl,
+            Self::TargetOutside | Self::TargetTooStrong => Field::TargetPercent,
+            Self::WaterDepthOutside | Self::WellDepthOnly => Field::WaterDepthM,
             Self::Degrees
             | Self::StrengthBound
             | Self::StrengthDenied

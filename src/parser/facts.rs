@@ -6,10 +6,11 @@
 use jiff::civil::Date;
 
 use crate::quantity::limit;
-use crate::request::{AtHand, Chill, Clarity, Height, Person, Product, Sky};
+use crate::request::{AtHand, Chill, Clarity, Height, Nose, Person, Product, Purpose, Sky, Taken};
 
 use super::amount::{Amount, Unit, number_at};
 use super::concept::Concept;
+use super::doubt::Doubt;
 use super::scope::{Scope, Standing};
 use super::tag::{Item, Tag};
 
@@ -19,12 +20,23 @@ pub(super) struct Text<'a> {
     pub(super) items: &'a [Item],
     pub(super) amounts: &'a [Amount],
     pub(super) scope: &'a Scope,
+    /// A jar test, where the message tells of one.
+    pub(super) jars: Option<&'a super::jar::Jars>,
 }
 
 impl Text<'_> {
-    /// Whether a concept is said, not denied and not only told of.
+    /// Whether a concept is said, not denied and not only told of. A narrower concept says its
+    /// wider one as well.
     pub(super) fn says(&self, concept: Concept) -> bool {
+        let narrower: &[Concept] = match concept {
+            Concept::HowMuch => &[Concept::AskToAdd],
+            Concept::SupplyWord => &[Concept::LastsWord, Concept::ServesWord],
+            _ => &[],
+        };
         self.places(concept).next().is_some()
+            || narrower
+                .iter()
+                .any(|concept| self.places(*concept).next().is_some())
     }
 
     /// Whether a concept stands in the message, however it stands.
@@ -294,6 +306,9 @@ pub(super) fn at_hand(text: Text<'_>, named: &[Product]) -> Vec<AtHand> {
     found
 }
 
+/// No field kit shows more, mg/L.
+const READING_MAX: f64 = 20.0;
+
 /// Free chlorine read from a test.
 pub(super) fn residual(text: Text<'_>) -> Option<f64> {
     let by_unit = text
@@ -301,30 +316,84 @@ pub(super) fn residual(text: Text<'_>) -> Option<f64> {
         .filter(|amount| matches!(amount.unit, Unit::MgPerLitre | Unit::Ppm))
         .find_map(Amount::value);
     let bare = || {
-        text.places(Concept::Residual).find_map(|place| {
-            (place + 1..place + 6).find_map(|at| {
-                let item = text.items.get(at)?;
-                if matches!(item.tag, Tag::Concept(_)) && !item.is(Concept::Per) {
-                    return None;
-                }
+        let places = text
+            .items
+            .iter()
+            .enumerate()
+            .filter(|(_, item)| item.is(Concept::Residual))
+            .map(|(i, _)| i);
+        places.rev().find_map(|place| {
+            (place + 1..place + 9).find_map(|at| {
                 let amount = text
                     .amounts
                     .iter()
                     .find(|amount| amount.items.start == at)?;
-                matches!(amount.unit, Unit::Pieces)
+                (matches!(amount.unit, Unit::Pieces) && text.scope.stated(at))
                     .then(|| amount.value())
                     .flatten()
+                    .filter(|value| *value <= READING_MAX)
             })
         })
     };
-    by_unit.or_else(bare).filter(|value| *value <= 20.0)
+    by_unit.or_else(bare).filter(|value| *value <= READING_MAX)
+}
+
+/// Where the tested water was taken.
+pub(super) fn taken(text: Text<'_>) -> Option<Taken> {
+    match (text.says(Concept::TapStand), text.says(Concept::AtHome)) {
+        (true, false) => Some(Taken::AtTap),
+        (false, true) => Some(Taken::AtUse),
+        (true, true) | (false, false) => None,
+    }
+}
+
+/// What is known without a kit.
+pub(super) fn nose(text: Text<'_>) -> Option<Nose> {
+    if text.says(Concept::NoSmell) {
+        Some(Nose::NoSmell)
+    } else if text.says(Concept::Smell) {
+        Some(Nose::Smells)
+    } else if text.says(Concept::NoKit) {
+        Some(Nose::NoKit)
+    } else {
+        None
+    }
+}
+
+/// What a solution is for: the more dangerous use where several are named.
+pub(super) fn purpose(text: Text<'_>) -> Option<Purpose> {
+    [
+        (Concept::Spill, Purpose::Spills),
+        (Concept::Cleaning, Purpose::Surfaces),
+        (Concept::HandWashing, Purpose::Hands),
+        (Concept::StockSolution, Purpose::Stock),
+    ]
+    .into_iter()
+    .find(|(concept, _)| text.says(*concept))
+    .map(|(_, purpose)| purpose)
 }
 
 pub(super) fn minutes(text: Text<'_>) -> Option<f64> {
-    text.stated().find_map(|amount| match amount.unit {
-        Unit::Minutes(_) => amount.value(),
-        _ => None,
-    })
+    let times: Vec<&Amount> = text
+        .stated()
+        .filter(|amount| matches!(amount.unit, Unit::Minutes(_)))
+        .collect();
+    let first = times.first()?;
+    // "1 hour 30 minutes"
+    let rest = times.get(1).filter(|next| follows(text, first, next));
+    let more = rest.and_then(|next| next.value()).unwrap_or(0.0);
+    first.value().map(|minutes| minutes + more)
+}
+
+/// Whether a smaller unit stands right behind a larger one: 5 ft 6 in, 1 hour and 30 minutes.
+fn follows(text: Text<'_>, first: &Amount, next: &Amount) -> bool {
+    let between = text
+        .items
+        .get(first.items.end..next.items.start)
+        .unwrap_or_default();
+    next.factor() < first.factor()
+        && between.len() <= 1
+        && between.iter().all(|item| item.is(Concept::And))
 }
 
 pub(super) fn days(text: Text<'_>) -> Option<f64> {
@@ -348,20 +417,26 @@ pub(super) fn counted(text: Text<'_>, of: &[Concept]) -> Option<f64> {
         })
 }
 
-/// "A family of seven".
+/// "A family of seven", "40 families of 5 persons each": families without a size are no number of
+/// people.
 pub(super) fn family(text: Text<'_>) -> Option<f64> {
-    text.places(Concept::PeopleWord).find_map(|place| {
+    text.places(Concept::Family).find_map(|place| {
         let of = text
             .items
             .get(place + 1)
             .is_some_and(|item| item.is(Concept::Of));
-        let amount = text
+        let size = text
             .amounts
             .iter()
-            .find(|amount| amount.items.start == place + 2);
-        amount
+            .find(|amount| amount.items.start == place + 2)
             .filter(|amount| of && amount.unit == Unit::Pieces)
-            .and_then(Amount::value)
+            .and_then(Amount::value)?;
+        let families = text
+            .amounts
+            .iter()
+            .find(|amount| amount.items.end == place && amount.unit == Unit::Pieces)
+            .and_then(Amount::value);
+        Some(size * families.unwrap_or(1.0))
     })
 }
 
@@ -372,55 +447,158 @@ pub(super) fn grams(text: Text<'_>) -> Option<f64> {
     })
 }
 
+/// What is told of a well's size.
+#[derive(Debug, Default)]
+pub(super) struct WellSize {
+    pub(super) diameter_m: Option<f64>,
+    pub(super) water_depth_m: Option<f64>,
+    /// A length of which nothing is said: the answer to a question of ours, perhaps.
+    pub(super) length_m: Option<f64>,
+    pub(super) doubts: Vec<Doubt>,
+}
+
+impl WellSize {
+    pub(super) const fn is_told(&self) -> bool {
+        self.diameter_m.is_some() || self.water_depth_m.is_some()
+    }
+}
+
+/// Which measure of a well a length is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Side {
+    Across,
+    /// Half of it.
+    Radius,
+    /// All the way round.
+    Round,
+    /// From the ground down to the water.
+    ToWater,
+    Unsaid,
+    WaterDepth,
+    WellDepth,
+}
+
 /// Diameter and depth of water of a well, in metres.
-pub(super) fn well(text: Text<'_>) -> (Option<f64>, Option<f64>) {
-    let mut diameter = None;
-    let mut depth = None;
+pub(super) fn well(text: Text<'_>) -> WellSize {
+    let mut size = WellSize::default();
     let mut bare: Vec<f64> = Vec::new();
-    for amount in text.stated() {
-        let Unit::Metres(_) = amount.unit else {
+    let mut whole_depth = None;
+    let mut dry_depth = None;
+    for amount in lengths(text) {
+        let Some(metres) = amount.value() else {
             continue;
         };
-        let Some(metres) = amount.value().filter(|metres| *metres > 0.0) else {
-            continue;
-        };
-        // What stands directly behind says it; else what stands before.
-        let behind: Vec<Concept> = (0..2)
-            .map_while(|n| text.items.get(amount.items.end + n))
-            .take_while(|item| !matches!(item.tag, Tag::Sign(_)))
-            .filter_map(Item::concept)
-            .collect();
-        let before: Vec<Concept> = (1..=4)
-            .map_while(|back| amount.items.start.checked_sub(back))
-            .take_while(|i| {
-                text.items.get(*i).is_some_and(|item| {
-                    !item.is_sign(&[',', '.', ';'])
-                        && !item.is(Concept::And)
-                        && !matches!(item.tag, Tag::Figure(_))
-                })
-            })
-            .filter_map(|i| text.concept_at(i))
-            .collect();
-        let says = |list: &[Concept], concept: Concept| list.contains(&concept);
-        let of_water = says(&behind, Concept::WaterDepth)
-            || says(&before, Concept::WaterDepth)
-            || (says(&behind, Concept::Of) && says(&behind, Concept::Water))
-            || says(&behind, Concept::Water)
-            || (says(&before, Concept::Water) && !says(&before, Concept::Wide));
-        if of_water {
-            depth = Some(metres);
-        } else if says(&behind, Concept::Wide) || says(&before, Concept::Wide) {
-            diameter = Some(metres);
-        } else if says(&behind, Concept::Deep) || says(&before, Concept::Deep) {
-            // The depth of the well is not the depth of its water.
-        } else {
-            bare.push(metres);
+        match side(text, &amount) {
+            Side::WaterDepth => size.water_depth_m = Some(metres),
+            Side::Across => size.diameter_m = Some(metres),
+            Side::Radius => size.diameter_m = Some(metres * 2.0),
+            Side::Round => size.diameter_m = Some(metres / std::f64::consts::PI),
+            Side::WellDepth => whole_depth = Some(metres),
+            Side::ToWater => dry_depth = Some(metres),
+            Side::Unsaid => bare.push(metres),
         }
     }
-    if diameter.is_none() && text.says(Concept::Wide) && bare.len() == 1 {
-        diameter = bare.first().copied();
+    if size.diameter_m.is_none() && text.says(Concept::Wide) && bare.len() == 1 {
+        size.diameter_m = bare.first().copied();
     }
-    (diameter, depth)
+    if let [one] = bare.as_slice() {
+        size.length_m = Some(*one);
+    }
+    match (whole_depth, dry_depth) {
+        // "10 m deep, the water is 7 m down": three metres of water.
+        (Some(whole), Some(dry)) if whole > dry => {
+            size.water_depth_m = Some(((whole - dry) * 1e6).round() / 1e6);
+        }
+        // The depth of the well is not the depth of its water.
+        (Some(_), _) | (None, Some(_)) if size.water_depth_m.is_none() => {
+            if says_well(text) {
+                size.doubts.push(Doubt::WellDepthOnly);
+            }
+        }
+        (_, _) => {}
+    }
+    size
+}
+
+/// Whether a well is spoken of at all.
+pub(super) fn says_well(text: Text<'_>) -> bool {
+    text.mentions(Concept::Well) || text.mentions(Concept::SureWell)
+}
+
+/// A foot, exactly.
+const FOOT_M: f64 = 0.3048;
+
+/// All lengths, feet and inches put together.
+fn lengths(text: Text<'_>) -> Vec<Amount> {
+    let mut lengths: Vec<Amount> = Vec::new();
+    for amount in text.stated() {
+        // "5 ft 6": inches.
+        if let (Unit::Pieces, Some(last), Some(inches)) =
+            (amount.unit, lengths.last_mut(), amount.value())
+            && last.unit == Unit::Metres(FOOT_M)
+            && last.items.end == amount.items.start
+            && inches < 12.0
+        {
+            last.figure.value += inches / 12.0;
+            last.items.end = amount.items.end;
+        }
+        if !matches!(amount.unit, Unit::Metres(_)) {
+            continue;
+        }
+        match lengths.last_mut() {
+            Some(last) if follows(text, last, amount) => {
+                let metres = last.value().zip(amount.value()).map(|(a, b)| a + b);
+                if let (Some(metres), Unit::Metres(factor)) = (metres, last.unit) {
+                    last.figure.value = (metres / factor * 1e9).round() / 1e9;
+                    last.items.end = amount.items.end;
+                }
+            }
+            Some(_) | None => lengths.push(amount.clone()),
+        }
+    }
+    lengths
+}
+
+fn side(text: Text<'_>, amount: &Amount) -> Side {
+    // What stands directly behind says it; else what stands before.
+    let behind: Vec<Concept> = (0..2)
+        .map_while(|n| text.items.get(amount.items.end + n))
+        .take_while(|item| !matches!(item.tag, Tag::Sign(_)))
+        .filter_map(Item::concept)
+        .collect();
+    let before: Vec<Concept> = (1..=4)
+        .map_while(|back| amount.items.start.checked_sub(back))
+        .take_while(|i| {
+            text.items.get(*i).is_some_and(|item| {
+                !item.is_sign(&[',', '.', ';'])
+                    && !item.is(Concept::And)
+                    && !matches!(item.tag, Tag::Figure(_))
+            })
+        })
+        .filter_map(|i| text.concept_at(i))
+        .collect();
+    let says = |list: &[Concept], concept: Concept| list.contains(&concept);
+    let of_water = says(&behind, Concept::WaterDepth)
+        || says(&before, Concept::WaterDepth)
+        || says(&behind, Concept::Water)
+        || (says(&before, Concept::Water) && !says(&before, Concept::Wide));
+    let either = |concept: Concept| says(&behind, concept) || says(&before, concept);
+    if says(&behind, Concept::ToWater) {
+        Side::ToWater
+    } else if either(Concept::Radius) {
+        Side::Radius
+    } else if either(Concept::Girth) {
+        Side::Round
+    } else if of_water {
+        Side::WaterDepth
+    } else if says(&behind, Concept::Wide) || says(&before, Concept::Wide) {
+        Side::Across
+    } else if says(&behind, Concept::Deep) || says(&before, Concept::Deep) {
+        // The depth of the well is not the depth of its water.
+        Side::WellDepth
+    } else {
+        Side::Unsaid
+    }
 }
 
 /// The date that stands by "opened".

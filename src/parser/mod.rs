@@ -15,11 +15,14 @@ mod concept;
 mod container;
 mod doubt;
 mod facts;
+mod jar;
 mod lexicon;
+mod limits;
 mod normalize;
 mod number;
 mod product;
 mod scope;
+mod second;
 mod strength;
 mod tag;
 mod token;
@@ -29,7 +32,7 @@ mod volume;
 use std::ops::Range;
 
 use crate::quantity::{UnitSystem, limit};
-use crate::request::{Facts, Product, Refusal, Request, Topic};
+use crate::request::{Facts, Field, Product, Refusal, Request, Topic};
 
 pub use concept::Concept;
 pub use doubt::{Doubt, strength_limit};
@@ -69,8 +72,22 @@ pub enum Note {
     Ill,
     /// Iodine for longer than a few weeks.
     LongUse,
+    /// Which bottles are remembered, and what is left in them, is asked.
+    AsksLeft,
+    /// How much to add is asked.
+    AsksAmount,
+    /// How many days it lasts is asked.
+    AsksDays,
+    /// How many people it serves is asked.
+    AsksPeople,
+    /// The bottle is to be remembered, beside another question.
+    Keep,
     /// The label prints a range; its lower end was taken.
     LowerEnd,
+    /// The last dose was not made.
+    NotMade,
+    /// It is the product that is kept, not the water.
+    OfProduct,
     /// There is no label.
     NoLabel,
     /// No fire.
@@ -105,6 +122,12 @@ pub struct Reading {
     pub unread: Vec<Range<usize>>,
     /// Every fact that was read, whatever the topic: a question of ours may have asked for it.
     pub stated: Facts,
+    /// A length of which nothing is said.
+    pub length_m: Option<f64>,
+    /// Every percentage that may be a strength or a target, in the order said.
+    pub percents: Vec<f64>,
+    /// Further questions of the same message, which wait.
+    pub also: Vec<Topic>,
 }
 
 /// Longer than a few weeks of iodine is too long (`DECISIONS.md`, BACKER-2000: three weeks).
@@ -121,11 +144,17 @@ pub fn read(text: &str, lexicon: &Lexicon, units: UnitSystem) -> Reading {
     let items = tag::tag(&tokens, lexicon);
     let amounts = amount::amounts(&items, lexicon, units);
     let scope = scope::Scope::of(&items);
-    interpret(Text {
+    let jars = jar::jars(&items, &amounts, &scope);
+    let reading = interpret(Text {
         items: &items,
         amounts: &amounts,
         scope: &scope,
-    })
+        jars: jars.as_ref(),
+    });
+    Reading {
+        also: second::questions(&items, lexicon, units, reading.request.topic),
+        ..reading
+    }
 }
 
 fn interpret(text: Text<'_>) -> Reading {
@@ -133,7 +162,7 @@ fn interpret(text: Text<'_>) -> Reading {
     let product = product::product(text.items, text.scope, &percentages);
     let volumes = volume::volumes(text.items, text.amounts, text.scope);
     let tablet = facts::tablet_mg(text);
-    let (diameter_m, water_depth_m) = facts::well(text);
+    let well = facts::well(text);
     let have = facts::at_hand(text, &product.named);
     let signals = topic::Signals {
         text,
@@ -142,12 +171,13 @@ fn interpret(text: Text<'_>) -> Reading {
         strength_mentioned: !percentages.good.is_empty() || !percentages.doubts.is_empty(),
         volumes: &volumes,
         methods: have.len(),
-        has_well_size: diameter_m.is_some() || water_depth_m.is_some(),
+        has_well_size: well.is_told(),
         tablet_mg: tablet.as_ref().ok().copied().flatten(),
     };
     let (topic, refusal) = signals.topic();
 
     let mut doubts: Vec<Doubt> = product.doubts.clone();
+    doubts.extend(well.doubts.iter().copied());
     let mut notes = notes(text);
     let mut all = Facts {
         product: product.product,
@@ -167,15 +197,24 @@ fn interpret(text: Text<'_>) -> Reading {
         residual_mg_per_l: facts::residual(text),
         minutes: facts::minutes(text),
         label_litres: volumes.label_litres,
-        diameter_m,
-        water_depth_m,
+        diameter_m: well.diameter_m,
+        water_depth_m: well.water_depth_m,
+        purpose: facts::purpose(text),
+        taken: facts::taken(text),
+        nose: facts::nose(text),
+        outbreak: text.says(Concept::Outbreak),
+        jars: text
+            .jars
+            .map(|jars| jars.readings.clone())
+            .unwrap_or_default(),
+        jar_l: text.jars.and_then(|jars| jars.jar_l),
         stock_ml: volumes.stock_ml,
         stock_g: facts::grams(text),
         tablets: facts::counted(
             text,
             &[Concept::Tablet, Concept::Nadcc, Concept::IodineTablet],
         ),
-        people: facts::counted(text, &[Concept::PeopleWord]).or_else(|| facts::family(text)),
+        people: facts::family(text).or_else(|| facts::counted(text, &[Concept::PeopleWord])),
         days: facts::days(text),
         opened: facts::opened(text),
         set_lang: topic::language(text),
@@ -215,6 +254,18 @@ fn interpret(text: Text<'_>) -> Reading {
         all.volume_system = Some(water.system);
     }
     doubts.extend(volumes.doubts.iter().copied());
+    if topic == Topic::Residual {
+        // A reading in mg/L is no strength that somebody wants.
+        doubts.retain(|doubt| *doubt != Doubt::StrengthIsTarget);
+    }
+    if let Some(jars) = text.jars {
+        // The jars' volumes are theirs, and their readings are not one reading.
+        doubts.retain(|doubt| doubt.field() != Field::VolumeL);
+        all.volume_l = jars.tank_l;
+        all.volume_system = None;
+        all.residual_mg_per_l = None;
+    }
+    limits::check(&mut all, &mut doubts);
     long_use(text, &all, &mut notes);
     if topic == Topic::Supply && all.stock_ml.is_none() {
         // "How much water can 1 litre of bleach treat?": any volume is the stock's.
@@ -238,6 +289,9 @@ fn interpret(text: Text<'_>) -> Reading {
         request,
         doubts,
         refusal,
+        also: Vec::new(),
+        length_m: well.length_m,
+        percents: percentages.good.iter().map(|good| good.percent).collect(),
         link: link(text),
         bare: bare(text),
         notes,
@@ -266,10 +320,17 @@ fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::Unlabelled, Note::NoLabel),
         (Concept::NoFire, Note::NoFire),
         (Concept::Greeting, Note::Greeting),
+        (Concept::LastsWord, Note::AsksDays),
+        (Concept::ServesWord, Note::AsksPeople),
+        (Concept::LeftInBottle, Note::AsksLeft),
+        (Concept::NotMade, Note::NotMade),
+        (Concept::Remember, Note::Keep),
     ]
     .into_iter()
     .filter(|(concept, _)| text.says(*concept))
     .map(|(_, note)| note)
+    .chain(topic::asks_amount(text).then_some(Note::AsksAmount))
+    .chain(topic::keeps_product(text).then_some(Note::OfProduct))
     .chain(topic::owns_bottle(text).then_some(Note::OwnBottle))
     .chain(tells_a_story(text).then_some(Note::Story))
     .chain(is_strange(text).then_some(Note::Strange))
@@ -371,7 +432,13 @@ fn set_dilution(
     all: &mut Facts,
     doubts: &mut Vec<Doubt>,
 ) {
-    doubts.extend(percentages.doubts.iter().copied());
+    doubts.extend(
+        percentages
+            .doubts
+            .iter()
+            .copied()
+            .filter(|doubt| *doubt != Doubt::StrengthIsTarget),
+    );
     let mut figures: Vec<&Percentage> = percentages.good.iter().collect();
     figures.sort_by(|a, b| a.percent.total_cmp(&b.percent));
     match figures.as_slice() {
@@ -382,17 +449,43 @@ fn set_dilution(
                 .flatten()
                 .filter_map(|i| text.items.get(i).and_then(Item::concept))
                 .any(product::is_product_word);
-            if by_product {
+            let of_solution = (one.item..one.item + 5)
+                .filter_map(|i| text.items.get(i))
+                .take_while(|item| !item.ends_sentence() && !item.is_sign(&[',']))
+                .any(|item| item.is(Concept::Solution));
+            if by_product && !of_solution {
                 all.strength_percent = Some(one.percent);
             } else {
                 all.target_percent = Some(one.percent);
+                if all.product == Some(Product::Bleach) && !text.says(Concept::Bleach) {
+                    // "0.5% chlorine solution" is what is wanted, not what there is.
+                    all.product = None;
+                    doubts.push(Doubt::ChlorineForm);
+                }
             }
         }
         [weak, strong] => {
-            all.target_percent = Some(weak.percent);
-            all.strength_percent = Some(strong.percent);
+            // "6% from 5% bleach" is asked about: what stands by the product is in the bottle.
+            let of_bottle = |figure: &Percentage| {
+                text.items
+                    .get(figure.item + 2)
+                    .and_then(Item::concept)
+                    .is_some_and(|concept| product::named_by(concept).is_some())
+            };
+            let (target, strength) = match (of_bottle(weak), of_bottle(strong)) {
+                (true, false) => (strong, weak),
+                (_, _) => (weak, strong),
+            };
+            all.target_percent = Some(target.percent);
+            all.strength_percent = Some(strength.percent);
         }
         _ => doubts.push(Doubt::StrengthTwo),
+    }
+    // "500 ppm hand rinse"
+    if all.target_percent.is_none()
+        && let [target] = percentages.targets.as_slice()
+    {
+        all.target_percent = Some(*target);
     }
 }
 
@@ -411,11 +504,18 @@ fn bare(text: Text<'_>) -> Option<f64> {
 
 fn link(text: Text<'_>) -> Link {
     let says = |concept| text.says(concept);
+    // "Not bleach, it is calcium hypochlorite."
+    let instead = text.items.iter().enumerate().any(|(i, item)| {
+        text.scope.at(i) == scope::Standing::Denied
+            && item.concept().is_some_and(product::is_product_word)
+    }) && text.items.iter().enumerate().any(|(i, item)| {
+        text.scope.stated(i) && item.concept().is_some_and(product::is_product_word)
+    });
     if says(Concept::TwiceThat) {
         Link::TwiceThat
     } else if says(Concept::HalfThat) {
         Link::HalfThat
-    } else if !text.scope.corrections.is_empty() {
+    } else if !text.scope.corrections.is_empty() || (instead && !says(Concept::HowMuch)) {
         Link::Correction
     } else if says(Concept::Same) || says(Concept::FollowOn) || starts_joined(text.items) {
         Link::FollowOn

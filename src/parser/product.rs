@@ -112,6 +112,8 @@ pub(super) fn product(items: &[Item], scope: &Scope, percentages: &Percentages) 
     } else if named.is_empty() && chlorine_word && !has(Concept::PoolProduct) {
         match strongest {
             Some(percent) if percent <= LIQUID_MAX_PERCENT => named.push(Product::Bleach),
+            // "Chlorine solution": a liquid.
+            None if has(Concept::Solution) => named.push(Product::Bleach),
             Some(_) | None => reading.doubts.push(Doubt::ChlorineForm),
         }
     } else if named.is_empty() && has(Concept::Iodine) {
@@ -122,7 +124,7 @@ pub(super) fn product(items: &[Item], scope: &Scope, percentages: &Percentages) 
     if has(Concept::PoolProduct) && !named.contains(&Product::CalciumHypochlorite) {
         reading.doubts.push(Doubt::Pool);
     }
-    if spoiled(items, scope) && !has(Concept::PlainProduct) {
+    if spoiled(items, scope) && !has(Concept::PlainProduct) && !has(Concept::NoSmell) {
         reading.doubts.push(Doubt::Spoiled);
     }
     match named.as_slice() {

@@ -41,6 +41,8 @@ pub(super) enum FromRange {
 pub(super) struct Percentages {
     pub(super) good: Vec<Percentage>,
     pub(super) doubts: Vec<Doubt>,
+    /// Targets in ppm or mg/L, as percentages.
+    pub(super) targets: Vec<f64>,
     /// The greatest percentage that was written at all, doubtful or not.
     pub(super) greatest: Option<f64>,
 }
@@ -72,6 +74,7 @@ pub(super) fn percentages(items: &[Item], amounts: &[Amount], scope: &Scope) -> 
             && amount.figure.value < PRODUCT_PPM_MIN
         {
             found.doubts.push(Doubt::StrengthIsTarget);
+            found.targets.extend(amount.value().and_then(percent_of));
             continue;
         }
         // 1/2% is a half; 3/5% is a fraction or two figures.

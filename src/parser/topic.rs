@@ -27,6 +27,9 @@ pub(super) struct Signals<'a> {
     pub(super) tablet_mg: Option<f64>,
 }
 
+/// No field kit shows more, mg/L.
+const READING_MAX: f64 = 20.0;
+
 /// A message of at most so many words is a bare command.
 const SHORT: usize = 4;
 
@@ -224,8 +227,19 @@ impl Signals<'_> {
         // "Does the filter stop cholera?" tells of nobody who is ill.
         let of_germs =
             self.any(&[Concept::Filter, Concept::Germ]) && !self.says(Concept::PersonNoun);
+        // "Cholera has come" by itself is a call for help; beside a product it tells why one asks.
+        let outbreak = self.says(Concept::Outbreak)
+            && !self.product_stated()
+            && !self.any(&[Concept::HowMuch, Concept::Residual])
+            && !super::facts::says_well(self.text)
+            && !self.text.mentions(Concept::Storage);
         self.says(Concept::DangerSign)
-            || (self.says(Concept::Ill) && !self.dose_is_complete() && !of_germs)
+            || outbreak
+            || (self.says(Concept::Ill)
+                && !self.dose_is_complete()
+                && !of_germs
+                // "Treat our well after the cholera": nobody asks for the sick here.
+                && (!self.has_well_size || !self.product_stated()))
     }
 
     fn refusal(&self) -> Option<Refusal> {
@@ -246,22 +260,31 @@ impl Signals<'_> {
     }
 
     fn dilutes(&self) -> bool {
-        let purpose = self.any(&[Concept::Cleaning, Concept::StockSolution]);
+        let purpose = self.any(&[
+            Concept::Cleaning,
+            Concept::HandWashing,
+            Concept::Spill,
+            Concept::StockSolution,
+        ]);
         let solution = self.says(Concept::Solution) || self.says(Concept::MakeWord);
-        (purpose && (self.strength_mentioned || (solution && self.product.mentioned)))
+        let made = self.says(Concept::Solution) && self.says(Concept::MakeWord);
+        (purpose && (self.strength_mentioned || made || (solution && self.product.mentioned)))
             || (self.percentages >= 2 && solution)
     }
 
     fn ordinary(&self) -> Topic {
         let figures = self.has_figures();
         let product = self.product_stated();
+        if !figures && self.any(&[Concept::NotMade, Concept::LeftInBottle]) {
+            return Topic::Stock;
+        }
         if (self.says(Concept::Remember)
             && !self.says(Concept::HowMuch)
             && (product || self.strength_mentioned || owns_bottle(self.text)))
             || (owns_bottle(self.text)
                 && (self.strength_mentioned || self.tablet_mg.is_some())
                 && !self.volumes.mentioned
-                && !self.any(&[Concept::HowMuch, Concept::Residual]))
+                && !self.any(&[Concept::HowMuch, Concept::Residual, Concept::SupplyWord]))
         {
             return Topic::Stock;
         }
@@ -270,6 +293,9 @@ impl Signals<'_> {
         }
         if self.says(Concept::Why) && !figures && !self.volumes.mentioned && self.methods == 0 {
             return Topic::Why;
+        }
+        if self.has_well_size && self.well() {
+            return Topic::Well;
         }
         if self.dilutes() {
             return Topic::Dilute;
@@ -287,6 +313,13 @@ impl Signals<'_> {
         let has_pore = |amount: &super::amount::Amount| amount.unit == Unit::Micrometre;
         if !product && self.text.amounts.iter().any(has_pore) {
             return Topic::Filter;
+        }
+        if self.storage()
+            && self.text.mentions(Concept::TreatedWater)
+            && !figures
+            && self.volumes.water.is_none()
+        {
+            return Topic::Storage;
         }
         let choosing = self.any(&[Concept::Choose, Concept::Or]);
         if !self.dose_is_complete()
@@ -334,8 +367,46 @@ impl Signals<'_> {
         Topic::Unclear
     }
 
+    /// No kit, or what the nose says after the wait.
+    fn by_the_nose(&self) -> bool {
+        let smells = self.any(&[Concept::NoSmell, Concept::Smell]);
+        let of_chlorine = self.product_stated()
+            || self.text.mentions(Concept::TreatedWater)
+            || self.text.mentions(Concept::Water)
+            || self
+                .text
+                .amounts
+                .iter()
+                .any(|amount| matches!(amount.unit, Unit::Minutes(_)))
+            || self.words() <= SHORT * 2;
+        !self.dose_is_complete()
+            && self.percentages == 0
+            && (self.says(Concept::NoKit) || (smells && of_chlorine))
+    }
+
     fn residual(&self) -> bool {
-        self.says(Concept::Residual)
+        self.text.jars.is_some() || self.by_the_nose() || self.residual_read()
+    }
+
+    fn residual_read(&self) -> bool {
+        let in_mg = self.text.amounts.iter().any(|amount| {
+            matches!(amount.unit, Unit::MgPerLitre)
+                && self.text.scope.stated(amount.items.start)
+                && amount.figure.value < READING_MAX
+        });
+        // "0.1 mg/L chlorine in the bucket": a reading, whatever it is called.
+        if in_mg
+            && self.percentages == 0
+            && self.volumes.water.is_none()
+            && self.text.mentions(Concept::Chlorine)
+            && !self.dilutes()
+        {
+            return true;
+        }
+        if self.says(Concept::Residual) && self.says(Concept::TooLow) {
+            return true;
+        }
+        self.text.mentions(Concept::Residual)
             && (self
                 .text
                 .amounts
@@ -345,11 +416,15 @@ impl Signals<'_> {
     }
 
     fn well(&self) -> bool {
-        let greeted = !self.says(Concept::Well);
-        if greeted {
+        // "Well, how much": only a greeting.
+        if !self.says(Concept::Well) && !self.says(Concept::SureWell) {
             return false;
         }
         self.has_well_size
+            || (self.says(Concept::SureWell)
+                && self.volumes.water.is_none()
+                && !self.volumes.mentioned
+                && self.any(&[Concept::HowMuch, Concept::MakeWord, Concept::Clean]))
             || self.says(Concept::Dug)
             || self.any(&[Concept::Deep, Concept::Wide])
             || (self.product_stated() && self.volumes.water.is_none())
@@ -357,35 +432,58 @@ impl Signals<'_> {
     }
 
     fn supply(&self) -> bool {
-        let served = self.says(Concept::PeopleWord)
-            && self
-                .text
+        let has = |unit: fn(&Unit) -> bool| {
+            self.text
                 .amounts
                 .iter()
-                .any(|amount| matches!(amount.unit, Unit::Days(_)));
-        let stock = self.volumes.stock_ml.is_some()
-            || self
-                .text
-                .amounts
-                .iter()
-                .any(|amount| matches!(amount.unit, Unit::Grams(_)))
-            || self.text.amounts.iter().any(|amount| {
-                amount.unit == Unit::Pieces
-                    && self.text.items.get(amount.items.end).is_some_and(|item| {
-                        item.is(Concept::Tablet)
-                            || item.is(Concept::Nadcc)
-                            || item.is(Concept::IodineTablet)
-                    })
-            });
-        let people = super::facts::counted(self.text, &[Concept::PeopleWord]).is_some();
-        (self.says(Concept::SupplyWord) && self.product.mentioned && (stock || people || served))
-            || (served && people && self.product.mentioned)
-            || (self.says(Concept::SupplyWord)
-                && self.product.mentioned
-                && !self.storage()
-                && !self.sun_only()
-                && self.volumes.water.is_none()
-                && self.text.says(Concept::Treats))
+                .any(|amount| unit(&amount.unit) && self.text.scope.stated(amount.items.start))
+        };
+        let days = super::facts::days(self.text);
+        let people = super::facts::counted(self.text, &[Concept::PeopleWord])
+            .or_else(|| super::facts::family(self.text))
+            .is_some();
+        let of_people = self.any(&[Concept::PeopleWord, Concept::Family]);
+        let counted = super::facts::counted(
+            self.text,
+            &[Concept::Tablet, Concept::Nadcc, Concept::IodineTablet],
+        )
+        .is_some();
+        let weighed = has(|unit| matches!(unit, Unit::Grams(_)));
+        let stock = self.volumes.stock_ml.is_some() || weighed || counted;
+        if !self.product.mentioned {
+            return false;
+        }
+        let treats = self.says(Concept::Treats) && self.volumes.water.is_none();
+        let planned = days.is_some_and(|days| days >= 2.0)
+            && self.says(Concept::HowMuch)
+            && !self.iodine()
+            && !self.says(Concept::Container)
+            && !self.text.mentions(Concept::Storage)
+            && self.volumes.water.is_none();
+        let asks_stock = self.says(Concept::SupplyWord)
+            && (stock || people || days.is_some() || (of_people && days.is_some()));
+        let asks_water = self.says(Concept::SupplyWord)
+            && !self.storage()
+            && !self.sun_only()
+            && self.volumes.water.is_none()
+            && self.says(Concept::Treats);
+        asks_stock
+            || self.says(Concept::StockOnHand)
+            || (people && days.is_some())
+            || (treats && stock && self.text.mentions(Concept::Water))
+            || planned
+            || asks_water
+            // "12 bottles of 750 ml: total water this stock can treat?"
+            || (self.says(Concept::SupplyWord) && self.says(Concept::Treats) && !self.storage())
+    }
+
+    fn iodine(&self) -> bool {
+        self.any(&[
+            Concept::Iodine,
+            Concept::IodineTablet,
+            Concept::IodineTincture,
+            Concept::PovidoneIodine,
+        ])
     }
 
     fn storage(&self) -> bool {
@@ -451,6 +549,31 @@ impl Signals<'_> {
         (asks && (water || about_water || self.says(Concept::Treats)))
             || (about_water && self.unknown_words() <= 2)
     }
+}
+
+/// Whether the message asks how much product to add. "Do we need to worry" does not.
+pub(super) fn asks_amount(text: Text<'_>) -> bool {
+    let product = text
+        .items
+        .iter()
+        .enumerate()
+        .any(|(i, item)| item.concept().is_some_and(is_product_word) && text.scope.stated(i));
+    let volume = text
+        .amounts
+        .iter()
+        .any(|amount| matches!(amount.unit, Unit::Litres(..)));
+    text.says(Concept::AskToAdd)
+        || (text.says(Concept::HowMuch) && (text.says(Concept::AddWord) || product || volume))
+}
+
+/// Whether it is the product that is to be kept.
+pub(super) fn keeps_product(text: Text<'_>) -> bool {
+    let product = text
+        .items
+        .iter()
+        .enumerate()
+        .any(|(i, item)| item.concept().is_some_and(is_product_word) && text.scope.stated(i));
+    product && !text.mentions(Concept::TreatedWater) && !text.mentions(Concept::Water)
 }
 
 /// "My bottle", "our bleach".

@@ -115,6 +115,10 @@ pub(super) fn volumes(items: &[Item], amounts: &[Amount], scope: &Scope) -> Volu
     }
     out.each_litres = water.first().map(|mention| mention.each);
     match part_filled(items, scope) {
+        // "A 1 litre bottle of bleach, half full".
+        Some(part) if water.is_empty() => {
+            out.stock_ml = out.stock_ml.map(|ml| ml * part);
+        }
         Some(part) => {
             if let Err(doubt) = fill(part, &mut water) {
                 out.doubts.push(doubt);
@@ -201,7 +205,13 @@ fn role(items: &[Item], amounts: &[Amount], n: usize, system: UnitSystem) -> Rol
             && items.get(end + 1).is_some_and(|item| {
                 matches!(
                     item.concept(),
-                    Some(Concept::Minute | Concept::Hour | Concept::Day | Concept::PeopleWord)
+                    Some(
+                        Concept::Minute
+                            | Concept::Hour
+                            | Concept::Day
+                            | Concept::Family
+                            | Concept::PeopleWord
+                    )
                 )
             })
     {
@@ -313,7 +323,8 @@ fn is_stock(items: &[Item], amounts: &[Amount], n: usize) -> bool {
     }
     if items.get(at).is_some_and(|item| item.is(Concept::Of)) {
         let mut next = at + 1;
-        while next < at + 5 {
+        // Words between, whatever the length of a percentage in words.
+        for _ in 0..5 {
             let Some(item) = items.get(next) else { break };
             if item.concept().is_some_and(is_product_word) {
                 return true;

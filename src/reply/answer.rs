@@ -6,7 +6,9 @@
 
 use crate::dialogue::{Answer, Extra};
 use crate::request::{AtHand, Clarity, Sky, Topic};
-use crate::treatment::{Caution, Cover, Coverage, Measure, Outcome, Source, Status, WaitBasis};
+use crate::treatment::{
+    Caution, Cover, Coverage, Detail, Measure, Outcome, Source, Status, WaitBasis,
+};
 
 use super::catalog::{Args, CatalogError};
 use super::phrase::Phrases;
@@ -19,12 +21,12 @@ pub(super) struct Sentences {
     pub(super) tail: Vec<String>,
 }
 
-type Written<T> = Result<T, CatalogError>;
+pub(super) type Written<T> = Result<T, CatalogError>;
 
 /// A sentence that most answers of a kind share stands for its caution already.
 #[derive(Default)]
-struct Said {
-    cautions: Vec<Caution>,
+pub(super) struct Said {
+    pub(super) cautions: Vec<Caution>,
 }
 
 impl Phrases<'_> {
@@ -32,16 +34,7 @@ impl Phrases<'_> {
         let outcome = &answer.outcome;
         let mut said = Said::default();
         let head = self.head(answer, &mut said)?;
-        let mut tail: Vec<String> = Vec::new();
-        for extra in &answer.extra {
-            match extra {
-                // The head says "your bleach" already.
-                Extra::FromMemory => {}
-                Extra::LowerFigure | Extra::OldBottle | Extra::SeeHealthWorker => {
-                    tail.push(self.plain(&format!("extra-{}", <&str>::from(*extra)))?);
-                }
-            }
-        }
+        let mut tail = self.beside(answer)?;
         let (urgent, rest): (Vec<Caution>, Vec<Caution>) = outcome
             .cautions
             .iter()
@@ -53,17 +46,19 @@ impl Phrases<'_> {
         }
         let conditions = self.conditions(answer, &mut said)?;
         tail.extend(conditions);
+        tail.extend(self.particulars(answer)?);
         for caution in rest {
             if !said.cautions.contains(&caution) {
                 tail.push(self.caution(caution)?);
             }
         }
-        if answer.topic != Topic::Choose {
-            tail.push(self.covers(outcome.covers)?);
-            if outcome.covers.cryptosporidium != Cover::Yes {
+        if let Some(covers) = outcome.covers.filter(|_| answer.topic != Topic::Choose) {
+            tail.push(self.covers(covers)?);
+            if covers.cryptosporidium != Cover::Yes {
                 tail.push(self.plain("boil-kills-all")?);
             }
         }
+        tail.extend(self.estimate(answer)?);
         tail.push(self.plain("defer")?);
         Ok(Sentences { head, tail })
     }
@@ -85,31 +80,69 @@ impl Phrases<'_> {
     }
 
     fn head(self, answer: &Answer, said: &mut Said) -> Written<String> {
-        match answer.topic {
-            Topic::Boil => self.boil_head(answer, said),
-            Topic::Sun => self.sun_head(answer, said),
-            Topic::Filter => self.filter_head(answer, said),
-            Topic::Choose => self.choose_head(answer),
-            Topic::Adjust
-            | Topic::Dilute
-            | Topic::Dose
-            | Topic::Exposure
-            | Topic::Forget
-            | Topic::Help
-            | Topic::Illness
-            | Topic::More
-            | Topic::Remind
-            | Topic::Residual
-            | Topic::Settings
-            | Topic::Start
-            | Topic::Stock
-            | Topic::Stop
-            | Topic::Storage
-            | Topic::Supply
-            | Topic::Unclear
-            | Topic::Well
-            | Topic::Why => self.dose_head(answer, said),
+        match &answer.outcome.detail {
+            Detail::Choice(_) => self.choose_head(answer),
+            Detail::Dilution(solution) => self.dilute_head(answer, solution, said),
+            Detail::JarTest(finding) => self.jar_head(answer, finding, said),
+            Detail::Residual(finding) => self.residual_head(answer, finding, said),
+            Detail::Storage(storage) => self.storage_head(answer, storage, said),
+            Detail::Supply(supply) => self.supply_head(answer, supply),
+            Detail::Well(well) => self.well_head(answer, well, said),
+            Detail::Plain if answer.topic == Topic::Boil => self.boil_head(answer, said),
+            Detail::Plain if answer.topic == Topic::Filter => self.filter_head(answer, said),
+            Detail::Plain if answer.topic == Topic::Sun => self.sun_head(answer, said),
+            Detail::Plain if answer.topic == Topic::Illness => {
+                said.cautions
+                    .extend([Caution::DangerSigns, Caution::Rehydrate]);
+                self.plain("illness")
+            }
+            Detail::Plain => self.dose_head(answer, said),
         }
+    }
+
+    /// What belongs to one kind of answer only.
+    fn particulars(self, answer: &Answer) -> Written<Vec<String>> {
+        match &answer.outcome.detail {
+            Detail::Choice(choice) => {
+                let reason: &str = choice.reason.into();
+                Ok(vec![self.plain(&format!("reason-{reason}"))?])
+            }
+            Detail::Residual(finding) => self.residual_more(finding),
+            Detail::Storage(storage) => self.storage_more(storage),
+            Detail::Supply(_) => self.supply_more(answer),
+            Detail::Well(well) => self.well_more(answer, well),
+            Detail::Dilution(_) | Detail::JarTest(_) => Ok(Vec::new()),
+            Detail::Plain if answer.topic == Topic::Illness => Ok(vec![
+                self.plain("illness-feeding")?,
+                self.plain("illness-water")?,
+            ]),
+            Detail::Plain => Ok(Vec::new()),
+        }
+    }
+
+    /// What was noticed, promised or counted beside the answer itself.
+    fn beside(self, answer: &Answer) -> Written<Vec<String>> {
+        let mut sentences = Vec::new();
+        if let Some(reminder) = &answer.reminder {
+            sentences.push(self.will_remind(reminder)?);
+        }
+        for topic in &answer.seen {
+            let name = self.plain(&format!("topic-{}", <&str>::from(*topic)))?;
+            sentences.push(self.message("seen", &Args::new().text("topic", name))?);
+        }
+        for extra in &answer.extra {
+            match extra {
+                // The head says "your bleach" already.
+                Extra::FromMemory => {}
+                Extra::LowerFigure | Extra::OldBottle | Extra::SeeHealthWorker => {
+                    sentences.push(self.plain(&format!("extra-{}", <&str>::from(*extra)))?);
+                }
+            }
+        }
+        if let Some(left) = &answer.left {
+            sentences.push(self.left(left)?);
+        }
+        Ok(sentences)
     }
 
     fn echo(self, answer: &Answer) -> Written<String> {
@@ -190,10 +223,6 @@ impl Phrases<'_> {
         self.message(&format!("head-{kind}{suffix}"), &args)
     }
 
-    fn wait(self, outcome: &Outcome) -> Written<String> {
-        self.duration(outcome.wait.unwrap_or_default())
-    }
-
     fn boil_head(self, answer: &Answer, said: &mut Said) -> Written<String> {
         let cloudy = answer.facts.clarity == Some(Clarity::Cloudy);
         if cloudy {
@@ -234,7 +263,7 @@ impl Phrases<'_> {
     }
 
     fn filter_head(self, answer: &Answer, said: &mut Said) -> Written<String> {
-        let covers = answer.outcome.covers;
+        let covers = answer.outcome.covers.unwrap_or(Coverage::NOTHING);
         said.cautions.push(Caution::PoreUnknown);
         let mut stops = Vec::new();
         let mut passes = Vec::new();
@@ -289,7 +318,7 @@ impl Phrases<'_> {
                 others => self.list(others),
             }
         };
-        let mut ranks = answer.outcome.methods.iter();
+        let mut ranks = answer.outcome.methods().iter();
         let first = match ranks.next() {
             Some(methods) => rank(methods)?,
             None => self.method(AtHand::Fire)?,
@@ -306,38 +335,19 @@ impl Phrases<'_> {
 
     /// What holds if the water is otherwise than assumed.
     fn conditions(self, answer: &Answer, said: &mut Said) -> Written<Vec<String>> {
-        match answer.topic {
-            Topic::Choose if boils_first(&answer.outcome) => {
-                // The best of them can be done at once, without another question.
-                let args = Args::new().text("wait", self.wait(&answer.outcome)?);
-                return Ok(vec![self.message("head-boil", &args)?]);
-            }
-            Topic::Boil => return self.boil_conditions(answer, said),
-            Topic::Sun if answer.facts.sky != Some(Sky::Rain) => {
-                return Ok(vec![self.plain("fill-and-shake")?]);
-            }
-            Topic::Dose => {}
-            Topic::Adjust
-            | Topic::Dilute
-            | Topic::Choose
-            | Topic::Exposure
-            | Topic::Filter
-            | Topic::Forget
-            | Topic::Help
-            | Topic::Illness
-            | Topic::More
-            | Topic::Remind
-            | Topic::Residual
-            | Topic::Settings
-            | Topic::Start
-            | Topic::Stock
-            | Topic::Stop
-            | Topic::Storage
-            | Topic::Sun
-            | Topic::Supply
-            | Topic::Unclear
-            | Topic::Well
-            | Topic::Why => return Ok(Vec::new()),
+        if answer.topic == Topic::Choose && boils_first(&answer.outcome) {
+            // The best of them can be done at once, without another question.
+            let args = Args::new().text("wait", self.wait(&answer.outcome)?);
+            return Ok(vec![self.message("head-boil", &args)?]);
+        }
+        if answer.topic == Topic::Boil {
+            return self.boil_conditions(answer, said);
+        }
+        if answer.topic == Topic::Sun && answer.facts.sky != Some(Sky::Rain) {
+            return Ok(vec![self.plain("fill-and-shake")?]);
+        }
+        if answer.topic != Topic::Dose {
+            return Ok(Vec::new());
         }
         let base = &answer.outcome;
         let differs = |other: &&Outcome| other.measure != base.measure || other.wait != base.wait;
@@ -424,6 +434,7 @@ impl Phrases<'_> {
         };
         let wait = match (outcome.dose, outcome.wait_basis) {
             (None, _) => String::new(),
+            (Some(_), _) if answer.topic != Topic::Dose => String::new(),
             (Some(_), WaitBasis::Rule) => self.plain("why-wait-rule")?,
             (Some(_), WaitBasis::RuleTemperatureUnknown) => self.plain("why-wait-unknown")?,
             (Some(_), WaitBasis::ColdWater) => self.plain("why-wait-cold")?,
@@ -435,6 +446,26 @@ impl Phrases<'_> {
                     .text("residual", self.figure(ct.residual, 1)),
             )?,
         };
+        let logs = match &outcome.logs {
+            Some(logs)
+                if answer.topic == Topic::Dose
+                    // What cloudy water leaves of a dose nobody knows.
+                    && answer.facts.clarity != Some(Clarity::Cloudy) =>
+            {
+                self.message(
+                    "why-logs",
+                    &Args::new()
+                        .text("reached", self.figure(logs.contact.reached, 0))
+                        .text("needed", self.figure(logs.contact.needed, 0))
+                        .text("residual", self.figure(logs.contact.residual, 1))
+                        .text("celsius", self.figure(logs.celsius, 0))
+                        .text("ph", self.figure(logs.ph, 1))
+                        .text("giardia", self.figure(logs.giardia, 1))
+                        .text("viruses", self.figure(logs.viruses, 1)),
+                )?
+            }
+            Some(_) | None => String::new(),
+        };
         let mut sources = Vec::new();
         for source in &outcome.sources {
             sources.push(self.source(*source)?);
@@ -444,6 +475,7 @@ impl Phrases<'_> {
             &Args::new()
                 .text("dose", dose)
                 .text("wait", wait)
+                .text("logs", logs)
                 .text("sources", sources.join("; ")),
         )
         .map(|text| text.trim().to_owned())
@@ -470,7 +502,7 @@ impl Phrases<'_> {
 fn boils_first(outcome: &Outcome) -> bool {
     outcome.wait.is_some()
         && outcome
-            .methods
+            .methods()
             .first()
             .is_some_and(|methods| methods.contains(&AtHand::Fire))
 }
@@ -485,6 +517,23 @@ fn is_urgent(caution: Caution) -> bool {
         | Caution::WeakImmunityBoil => true,
         Caution::AbsolutePore
         | Caution::BottleSize
+        | Caution::CleanTankFirst
+        | Caution::CoolAndDark
+        | Caution::DangerSigns
+        | Caution::FreshDaily
+        | Caution::GlovesAndAir
+        | Caution::KeepFromChildren
+        | Caution::KeepTreating
+        | Caution::LetStand
+        | Caution::NarrowNeck
+        | Caution::NeverMix
+        | Caution::NotForDrinking
+        | Caution::NotUntilPumped
+        | Caution::Rehydrate
+        | Caution::RetestLater
+        | Caution::StirTank
+        | Caution::WellClearFirst
+        | Caution::WellPh
         | Caution::ChemicalsStay
         | Caution::ColdTakesLonger
         | Caution::CryptosporidiumSurvives

@@ -7,17 +7,21 @@
 //! Does not know how a dose is worked out, nor who sends.
 
 mod answer;
+mod ask;
+mod bottle;
 mod catalog;
+mod chart;
 mod phrase;
 mod segment;
+mod work;
 
-use crate::dialogue::{Answer, Question, Say};
+use crate::dialogue::{Answer, Reminder, Say};
 use crate::locale::Locale;
-use crate::parser::Doubt;
 use crate::quantity::UnitSystem;
-use crate::request::{Change, Facts, Field, Product};
+use crate::request::{Change, Product};
 
 pub use catalog::{Catalog, CatalogError};
+pub(crate) use chart::ChartPhrases;
 pub use segment::{Encoding, Segments, encoding, fits_one, segment};
 
 use catalog::Args;
@@ -33,38 +37,15 @@ pub fn render(say: &Say, locale: &Locale) -> Result<String, CatalogError> {
     match say {
         Say::Adjusted(answer, change) => adjusted(phrases, answer, *change),
         Say::Answer(answer) => first_message(phrases, answer),
-        Say::Ask(question) => ask(phrases, question),
+        Say::Ask(question) => phrases.ask(question),
+        Say::Bottles(lines) => phrases.bottles(lines),
         Say::CannotAdjust(Change::Faster, _) => phrases.plain("cannot-faster"),
         Say::CannotAdjust(Change::Weaker, _) => phrases.plain("cannot-weaker"),
         Say::FirstAid(product) => first_aid(phrases, *product),
         Say::Forgotten => phrases.plain("forgotten"),
         Say::Greeting => phrases.plain("greeting"),
         Say::Help => phrases.plain("help"),
-        Say::Illness => phrases.plain("illness"),
-        Say::Kept(bottle) => {
-            let facts = Facts {
-                product: bottle.product,
-                strength_percent: bottle.strength_percent,
-                tablet_mg: bottle.tablet_mg,
-                ..Facts::default()
-            };
-            let label = phrases.label(&facts)?;
-            let key = match (bottle.product, label.is_empty()) {
-                (Some(_), false) => "kept",
-                (Some(_), true) => "kept-part",
-                (None, _) => "kept-figure",
-            };
-            let product = bottle
-                .product
-                .map(|product| phrases.product(product))
-                .transpose()?;
-            phrases.message(
-                key,
-                &Args::new()
-                    .text("product", product.unwrap_or_default())
-                    .text("label", label),
-            )
-        }
+        Say::Kept(kept) => phrases.kept(kept),
         Say::LastResort(resort, _) => {
             let wait = std::time::Duration::from_secs(u64::from(resort.wait_min) * 60);
             let args = Args::new()
@@ -80,16 +61,30 @@ pub fn render(say: &Say, locale: &Locale) -> Result<String, CatalogError> {
         }
         Say::MoreOf(answer) => rest(phrases, answer),
         Say::NotKept(_) => phrases.plain("not-kept"),
-        Say::NotServed(_) => phrases.plain("not-served"),
         Say::NotUnderstood => phrases.plain("not-understood"),
         Say::NothingBefore => phrases.plain("nothing-before"),
+        Say::NothingToUndo => phrases.plain("nothing-to-undo"),
+        Say::NothingToWaitFor => phrases.plain("nothing-to-wait-for"),
         Say::Refused(refusal) => phrases.plain(&format!("refused-{}", <&str>::from(*refusal))),
         Say::Set { language, units } => set(phrases, language.as_deref(), *units),
         Say::Started => phrases.plain("started"),
         Say::Stopped => phrases.plain("stopped"),
+        Say::Undone(line) => {
+            let line = phrases.bottle_line(line)?;
+            phrases.message("undone", &Args::new().text("bottle", line))
+        }
         Say::Unsure => phrases.plain("unsure"),
         Say::WhyOf(answer) => phrases.why(answer),
+        Say::WillRemind(reminder) => phrases.will_remind(reminder),
     }
+}
+
+/// Writes the message that was promised for the end of a wait.
+///
+/// # Errors
+/// [`CatalogError`] when the locale lacks the message.
+pub fn reminder(reminder: &Reminder, locale: &Locale) -> Result<String, CatalogError> {
+    Phrases(locale).reminder(reminder)
 }
 
 /// The head, and as many further sentences as one SMS holds beside the hint that there is more.
@@ -138,82 +133,14 @@ fn adjusted(phrases: Phrases<'_>, answer: &Answer, change: Change) -> Result<Str
         .measure(&answer.outcome.measure)?
         .unwrap_or_default();
     let wait = phrases.duration(answer.outcome.wait.unwrap_or_default())?;
-    phrases.message(
+    let text = phrases.message(
         key,
         &Args::new().text("measure", measure).text("wait", wait),
-    )
-}
-
-fn ask(phrases: Phrases<'_>, question: &Question) -> Result<String, CatalogError> {
-    let product = match question.product {
-        Some(product) => phrases.product(product)?,
-        None => String::new(),
-    };
-    let key = match (question.field, question.doubt) {
-        (Field::Product, Some(doubt)) => format!("ask-product-{}", <&str>::from(doubt)),
-        (Field::Product, None) => "ask-product".to_owned(),
-        (Field::StrengthPercent, _) if question.no_label => "ask-strength-no-label".to_owned(),
-        (Field::StrengthPercent, Some(doubt)) => strength_question(doubt).to_owned(),
-        (Field::StrengthPercent, None) => "ask-strength".to_owned(),
-        (Field::TabletMg, Some(doubt)) => {
-            format!("ask-{}", <&str>::from(doubt))
-        }
-        (Field::TabletMg, None) => "ask-tablet".to_owned(),
-        (Field::VolumeL, Some(doubt)) => format!("ask-{}", <&str>::from(doubt)),
-        (Field::VolumeL, None) => "ask-volume".to_owned(),
-        (
-            Field::Days
-            | Field::DiameterM
-            | Field::People
-            | Field::ResidualMgPerL
-            | Field::StockMl
-            | Field::TargetPercent
-            | Field::WaterDepthM,
-            _,
-        ) => "not-served".to_owned(),
-    };
-    let text = phrases.message(&key, &Args::new().text("product", product))?;
-    Ok(capitalized(&text))
-}
-
-const fn strength_question(doubt: Doubt) -> &'static str {
-    match doubt {
-        Doubt::Degrees => "ask-strength-degrees",
-        Doubt::StrengthBound => "ask-strength-bound",
-        Doubt::StrengthDenied => "ask-strength-denied",
-        Doubt::StrengthGuessed => "ask-strength-guessed",
-        Doubt::StrengthIsTarget => "ask-strength-is-target",
-        Doubt::StrengthOutside => "ask-strength-outside",
-        Doubt::StrengthThinned => "ask-strength-thinned",
-        Doubt::StrengthTwo => "ask-strength-two",
-        Doubt::StrengthUnreadable => "ask-strength-unreadable",
-        Doubt::StrengthWide => "ask-strength-wide",
-        Doubt::Unlabelled => "ask-strength-no-label",
-        Doubt::BleachTablet
-        | Doubt::ChlorineForm
-        | Doubt::IodineForm
-        | Doubt::Pool
-        | Doubt::PowderForm
-        | Doubt::Spoiled
-        | Doubt::TabletCompound
-        | Doubt::TabletForm
-        | Doubt::TabletOutside
-        | Doubt::TabletTwo
-        | Doubt::TwoProducts
-        | Doubt::VolumeOutside
-        | Doubt::VolumeTwo
-        | Doubt::VolumeUncounted
-        | Doubt::VolumeUnreadable
-        | Doubt::VolumeUnsized => "ask-strength",
+    )?;
+    match &answer.left {
+        Some(left) => Ok(format!("{text} {}", phrases.left(left)?)),
+        None => Ok(text),
     }
-}
-
-/// A sentence may begin with a product's name.
-fn capitalized(text: &str) -> String {
-    let mut chars = text.chars();
-    chars.next().map_or_else(String::new, |first| {
-        first.to_uppercase().chain(chars).collect()
-    })
 }
 
 fn first_aid(phrases: Phrases<'_>, product: Option<Product>) -> Result<String, CatalogError> {

@@ -7,13 +7,16 @@ use std::time::Duration;
 
 use crate::locale::Locale;
 use crate::quantity::{UnitSystem, litres_in};
-use crate::request::{AtHand, Facts, LabelFigure, Product};
+use crate::request::{AtHand, Facts, Form, LabelFigure, Product};
 use crate::treatment::{LiquidMeasure, Measure, Spoon};
 
 use super::catalog::{Args, CatalogError};
 
 /// Drops are counted up to this many; beyond, a spoon or a syringe is surer.
-const DROPS_MAX: u32 = 40;
+pub(super) const DROPS_MAX: u32 = 40;
+
+/// From here on a liquid is measured in litres, and a powder in kilograms.
+const LITRES_FROM_ML: f64 = 1000.0;
 
 /// Phrases of one language.
 #[derive(Clone, Copy)]
@@ -103,6 +106,9 @@ impl Phrases<'_> {
 
     pub(super) fn liquid(self, liquid: LiquidMeasure) -> Result<String, CatalogError> {
         let ml = self.figure(liquid.ml, 2);
+        if liquid.ml >= LITRES_FROM_ML {
+            return self.millilitres(liquid.ml);
+        }
         if liquid.drops <= DROPS_MAX {
             return self.message(
                 "measure-drops",
@@ -127,7 +133,7 @@ impl Phrases<'_> {
     }
 
     /// Spoons in halves and quarters, as cooks write them: 1 3/4.
-    fn spoons(self, count: f64) -> String {
+    pub(super) fn spoons(self, count: f64) -> String {
         let whole = count.floor();
         let part = match ((count - whole) * 4.0).round() as u8 {
             1 => "1/4",
@@ -143,7 +149,65 @@ impl Phrases<'_> {
     }
 
     pub(super) fn grams(self, grams: f64) -> Result<String, CatalogError> {
+        if grams >= LITRES_FROM_ML {
+            let kilograms = self.figure(grams / 1000.0, 3);
+            return self.message("kilograms", &Args::new().text("kilograms", kilograms));
+        }
         self.message("grams", &Args::new().text("grams", self.figure(grams, 3)))
+    }
+
+    /// mL, or litres where they are many.
+    pub(super) fn millilitres(self, ml: f64) -> Result<String, CatalogError> {
+        if ml >= LITRES_FROM_ML {
+            self.litres(ml / 1000.0)
+        } else {
+            self.message("measure-ml", &Args::new().text("ml", self.figure(ml, 2)))
+        }
+    }
+
+    pub(super) fn litres(self, litres: f64) -> Result<String, CatalogError> {
+        self.message(
+            "volume-litres",
+            &Args::new().text("value", self.figure(litres, 3)),
+        )
+    }
+
+    pub(super) fn metres(self, metres: f64) -> Result<String, CatalogError> {
+        self.message(
+            "metres",
+            &Args::new().text("metres", self.figure(metres, 2)),
+        )
+    }
+
+    /// An amount of product in store.
+    pub(super) fn amount(self, form: Form, amount: f64) -> Result<String, CatalogError> {
+        match form {
+            Form::Liquid => self.millilitres(amount),
+            Form::Powder => self.grams(amount),
+            Form::Tablets => self.tablets(amount.round() as u32),
+        }
+    }
+
+    /// A product with its label's figure.
+    pub(super) fn labelled(self, facts: &Facts) -> Result<String, CatalogError> {
+        let product = match facts.product {
+            Some(product) => self.product(product)?,
+            None => self.plain("product-any")?,
+        };
+        Ok(format!("{product}{}", self.label(facts)?))
+    }
+
+    pub(super) fn days(self, days: f64) -> Result<String, CatalogError> {
+        self.message(
+            "days-n",
+            &Args::new()
+                .count("days-n", days)
+                .text("value", self.figure(days, 1)),
+        )
+    }
+
+    pub(super) fn minutes(self, minutes: u64) -> Result<String, CatalogError> {
+        self.duration(Duration::from_secs(minutes * 60))
     }
 
     pub(super) fn tablets(self, count: u32) -> Result<String, CatalogError> {

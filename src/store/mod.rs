@@ -15,10 +15,13 @@ use jiff::Timestamp;
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior, params};
 use rusqlite_migration::{M, Migrations};
 
-use crate::dialogue::{Bottle, Person};
+use crate::dialogue::{Bottle, Person, Reminder};
 
 /// Numbered steps, never changed once released; a new column is a new step.
-const STEPS: &[M<'static>] = &[M::up(include_str!("migrations/0001_person.sql"))];
+const STEPS: &[M<'static>] = &[
+    M::up(include_str!("migrations/0001_person.sql")),
+    M::up(include_str!("migrations/0002_bottles_and_reminders.sql")),
+];
 
 /// Another process may hold the file for a moment.
 const BUSY_TIMEOUT: Duration = Duration::from_secs(5);
@@ -27,6 +30,17 @@ const BUSY_TIMEOUT: Duration = Duration::from_secs(5);
 #[derive(Debug)]
 pub struct Store {
     connection: Connection,
+}
+
+/// A reminder whose wait is over.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DueReminder {
+    /// Whom to write to.
+    pub person: String,
+    /// The language that they set.
+    pub language: Option<String>,
+    /// What was waited for; nothing if another program wrote it in a way not known here.
+    pub reminder: Option<Reminder>,
 }
 
 /// What can go wrong with the store.
@@ -107,14 +121,69 @@ impl Store {
     /// # Errors
     /// [`StoreError::Sqlite`] when the file cannot be read.
     pub fn person(&self, id: &str) -> Result<Person, StoreError> {
+        let mut statement = self
+            .connection
+            .prepare_cached("SELECT language, units, listening, talk FROM person WHERE id = ?1")?;
+        let Some(mut person) = statement.query_row([id], record::person).optional()? else {
+            return Ok(Person::default());
+        };
         let mut statement = self.connection.prepare_cached(
-            "SELECT language, units, listening, talk, product, strength_percent, tablet_mg, opened,
-                    told_at
-             FROM person LEFT JOIN bottle ON bottle.person_id = person.id
-             WHERE person.id = ?1",
+            "SELECT product, strength_percent, tablet_mg, opened, told_at, left_over
+             FROM bottle WHERE person_id = ?1 ORDER BY place",
         )?;
-        let person = statement.query_row([id], record::person).optional()?;
-        Ok(person.unwrap_or_default())
+        for bottle in statement.query_map([id], record::bottle)? {
+            person.bottles.extend(bottle?);
+        }
+        let mut statement = self.connection.prepare_cached(
+            "SELECT due_at, kind, wait_min FROM reminder WHERE person_id = ?1 ORDER BY place",
+        )?;
+        for reminder in statement.query_map([id], record::reminder)? {
+            person.reminders.extend(reminder?);
+        }
+        Ok(person)
+    }
+
+    /// Takes out the reminders that are due, the oldest first, each with its person. Each is handed
+    /// out once: who takes it has to send it.
+    ///
+    /// # Errors
+    /// [`StoreError::Sqlite`] when the file cannot be read or written; then none is taken.
+    pub fn take_due(&mut self, now: Timestamp) -> Result<Vec<DueReminder>, StoreError> {
+        let transaction = self
+            .connection
+            .transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let due = {
+            let mut statement = transaction.prepare_cached(
+                "SELECT person_id, language, due_at, kind, wait_min
+                 FROM reminder JOIN person ON person.id = reminder.person_id
+                 WHERE due_at <= ?1 ORDER BY due_at",
+            )?;
+            let rows = statement.query_map([now.as_second()], |row| {
+                Ok(DueReminder {
+                    person: row.get("person_id")?,
+                    language: row.get("language")?,
+                    reminder: record::reminder(row)?,
+                })
+            })?;
+            rows.collect::<Result<Vec<_>, _>>()?
+        };
+        transaction
+            .prepare_cached("DELETE FROM reminder WHERE due_at <= ?1")?
+            .execute([now.as_second()])?;
+        transaction.commit()?;
+        Ok(due)
+    }
+
+    /// When the next reminder of anybody is due.
+    ///
+    /// # Errors
+    /// [`StoreError::Sqlite`] when the file cannot be read.
+    pub fn next_due(&self) -> Result<Option<Timestamp>, StoreError> {
+        let second: Option<i64> = self
+            .connection
+            .prepare_cached("SELECT min(due_at) FROM reminder")?
+            .query_row([], |row| row.get(0))?;
+        Ok(second.and_then(|second| Timestamp::from_second(second).ok()))
     }
 
     /// Remembers the person, or forgets all that is kept of them.
@@ -151,7 +220,8 @@ impl Store {
                         record::talk(&person.talk)?,
                         now.as_second(),
                     ])?;
-                keep_bottle(&transaction, id, person.bottle.as_ref())?;
+                keep_bottles(&transaction, id, &person.bottles)?;
+                keep_reminders(&transaction, id, &person.reminders)?;
             }
         }
         transaction.commit()?;
@@ -164,35 +234,58 @@ impl Store {
     }
 }
 
-fn keep_bottle(
+fn keep_bottles(
     transaction: &rusqlite::Transaction<'_>,
     id: &str,
-    bottle: Option<&Bottle>,
+    bottles: &[Bottle],
 ) -> Result<(), StoreError> {
-    match bottle {
-        None => {
-            transaction.execute("DELETE FROM bottle WHERE person_id = ?1", [id])?;
-        }
-        Some(bottle) => {
-            transaction
-                .prepare_cached(
-                    "INSERT INTO bottle
-                         (person_id, product, strength_percent, tablet_mg, opened, told_at)
-                     VALUES (?1, ?2, ?3, ?4, ?5, ?6)
-                     ON CONFLICT (person_id) DO UPDATE SET product = excluded.product,
-                         strength_percent = excluded.strength_percent,
-                         tablet_mg = excluded.tablet_mg, opened = excluded.opened,
-                         told_at = excluded.told_at",
-                )?
-                .execute(params![
-                    id,
-                    bottle.product.map(<&str>::from),
-                    bottle.strength_percent,
-                    bottle.tablet_mg,
-                    bottle.opened.map(|date| date.to_string()),
-                    bottle.told_at.as_second(),
-                ])?;
-        }
+    transaction
+        .prepare_cached("DELETE FROM bottle WHERE person_id = ?1")?
+        .execute([id])?;
+    let mut insert = transaction.prepare_cached(
+        "INSERT INTO bottle (person_id, place, product, strength_percent, tablet_mg, opened,
+                             told_at, left_over)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
+    )?;
+    for (place, bottle) in (0_i64..).zip(bottles) {
+        insert.execute(params![
+            id,
+            place,
+            bottle.product.map(<&str>::from),
+            bottle.strength_percent,
+            bottle.tablet_mg,
+            bottle.opened.map(|date| date.to_string()),
+            bottle.told_at.as_second(),
+            bottle
+                .left
+                .as_ref()
+                .map(serde_json::to_string)
+                .transpose()?,
+        ])?;
+    }
+    Ok(())
+}
+
+fn keep_reminders(
+    transaction: &rusqlite::Transaction<'_>,
+    id: &str,
+    reminders: &[Reminder],
+) -> Result<(), StoreError> {
+    transaction
+        .prepare_cached("DELETE FROM reminder WHERE person_id = ?1")?
+        .execute([id])?;
+    let mut insert = transaction.prepare_cached(
+        "INSERT INTO reminder (person_id, place, due_at, kind, wait_min)
+         VALUES (?1, ?2, ?3, ?4, ?5)",
+    )?;
+    for (place, reminder) in (0_i64..).zip(reminders) {
+        insert.execute(params![
+            id,
+            place,
+            reminder.due.as_second(),
+            <&str>::from(reminder.kind),
+            i64::try_from(reminder.wait_min).unwrap_or(i64::MAX),
+        ])?;
     }
     Ok(())
 }

@@ -96,7 +96,13 @@ fn may_be_halved(agent: Agent) -> bool {
 fn changed_wait(last: &DoseOrder, halogen: Halogen, given: &Given, least: f64) -> Wait {
     let dose = given.least_mg / last.volume.litres();
     let celsius = condition::celsius(last.water.warmth);
-    let trade = contact_time::in_fives(least).max(rule::CLEAR_WAIT_MIN);
+    let tank = match halogen {
+        Halogen::Chlorine => condition::tank_wait(last.volume),
+        Halogen::Iodine => 0.0,
+    };
+    let trade = contact_time::in_fives(least)
+        .max(rule::CLEAR_WAIT_MIN)
+        .max(tank);
     let grid = contact_time::halogen_minutes(dose, celsius);
     let basis = if celsius.is_none() {
         WaitBasis::RuleTemperatureUnknown

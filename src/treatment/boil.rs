@@ -8,7 +8,7 @@ use super::atmosphere;
 use super::condition;
 use super::dose::minutes;
 use super::order::{BoilOrder, Elevation};
-use super::outcome::{Caution, Cover, Coverage, Measure, Outcome, WaitBasis};
+use super::outcome::{Caution, Cover, Coverage, Detail, Measure, Outcome, WaitBasis};
 use super::source::Source;
 
 /// A rolling boil for a minute (EPA 816-F-15-003).
@@ -56,15 +56,16 @@ pub(super) fn treat(order: &BoilOrder) -> Outcome {
         dose: None,
         wait: Some(minutes(boil)),
         wait_basis: WaitBasis::Rule,
-        covers: Coverage {
+        covers: Some(Coverage {
             bacteria: Cover::Yes,
             viruses: Cover::Yes,
             giardia: Cover::Yes,
             cryptosporidium: Cover::Yes,
-        },
+        }),
+        logs: None,
         cautions,
         sources,
         boiling_point_c,
-        methods: Vec::new(),
+        detail: Detail::Plain,
     }
 }

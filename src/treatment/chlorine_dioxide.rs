@@ -6,7 +6,7 @@
 
 use super::condition;
 use super::order::{DoseOrder, Warmth};
-use super::outcome::{Caution, Cover, Coverage, Measure, Outcome, WaitBasis};
+use super::outcome::{Caution, Cover, Coverage, Detail, Measure, Outcome, WaitBasis};
 use super::source::Source;
 
 /// Four hours for whatever can be had against *Cryptosporidium* (label directions, from memory;
@@ -30,16 +30,17 @@ pub(super) fn treat(order: &DoseOrder) -> Outcome {
         dose: None,
         wait: Some(super::dose::minutes(WAIT_MIN)),
         wait_basis: WaitBasis::Rule,
-        covers: Coverage {
+        covers: Some(Coverage {
             bacteria: Cover::Yes,
             viruses: Cover::Yes,
             giardia: Cover::Yes,
             cryptosporidium: against_cryptosporidium(order.water.warmth),
-        },
+        }),
+        logs: None,
         cautions,
         sources: vec![Source::LabelDirections, Source::CdcBackcountry],
         boiling_point_c: None,
-        methods: Vec::new(),
+        detail: Detail::Plain,
     }
 }
 

@@ -1,17 +1,20 @@
 //! Which method, from what is at hand.
 //!
 //! In: what is at hand, the water, who drinks it.
-//! Out: methods, best first; those that belong together share a rank.
-//! Promises boiling first wherever there is a fire, two barriers against sewage and for weak
-//! immunity where they can be had, and iodine last and never for those who must not drink it.
+//! Out: methods, best first; those that belong together share a rank; why the first is first.
+//! Promises boiling first wherever there is a fire, two barriers before one (against sewage and
+//! for weak immunity also where one alone would do), no sun on cloudy water unless there is
+//! nothing else, and iodine last and never for those who must not drink it.
 //! Does not know strengths: the dose is another question.
 
 use crate::request::{AtHand, Person, Product, Refusal, Sky};
 
 use super::condition;
 use super::iodine;
-use super::order::{BoilOrder, ChooseOrder, FilterOrder, Sewage, SunOrder};
-use super::outcome::{Caution, Cover, Coverage, Measure, Method, Outcome, Verdict, WaitBasis};
+use super::order::{BoilOrder, ChooseOrder, FilterOrder, Sewage, SunOrder, Warmth};
+use super::outcome::{
+    Caution, Choice, Cover, Coverage, Detail, Measure, Method, Outcome, Reason, Verdict, WaitBasis,
+};
 use super::source::Source;
 use super::{boil, chlorine_dioxide, filter, sun};
 
@@ -21,8 +24,8 @@ const FINE_UM: f64 = 1.0;
 /// A filter this fine needs no chemical beside it (Wilderness Medical Society 2024, Table 3).
 const STOPS_VIRUSES_UM: f64 = 0.02;
 
-/// Products in the order they are proposed: the known strength of household bleach first,
-/// iodine, with its cautions, last.
+/// Products in the order they are proposed beside a filter: the known strength of household
+/// bleach first, iodine, with its cautions, last.
 const PRODUCTS: [Product; 8] = [
     Product::Bleach,
     Product::Nadcc,
@@ -36,65 +39,143 @@ const PRODUCTS: [Product; 8] = [
 
 /// Ranks what is at hand.
 pub(super) fn treat(order: &ChooseOrder) -> Verdict {
-    let methods = ranked(order);
+    let mut methods = Candidates::of(order).ranked();
     if methods.is_empty() && unsuitable_iodine_at_hand(order) {
         return Err(Refusal::IodineUnsuitable);
     }
+    let reason = reason(&methods);
     // With nothing that helps at hand, fire is what to look for.
-    let methods = if methods.is_empty() {
-        vec![vec![AtHand::Fire]]
-    } else {
-        methods
-    };
-    let first = methods.first().map_or(&[] as &[Method], Vec::as_slice);
+    if methods.is_empty() {
+        methods.push(vec![AtHand::Fire]);
+    }
+    let outcome = proposal(order, methods.first().map_or(&[], Vec::as_slice));
     Ok(Outcome {
-        methods: methods.clone(),
-        ..proposal(order, first)
+        detail: Detail::Choice(Choice { methods, reason }),
+        ..outcome
     })
 }
 
-fn ranked(order: &ChooseOrder) -> Vec<Vec<Method>> {
-    let at_hand = |method: &Method| order.have.contains(method);
-    let iodine_allowed = !iodine::is_unsuitable(&order.people);
-    let products: Vec<Product> = PRODUCTS
-        .into_iter()
-        .filter(|product| at_hand(&AtHand::Product(*product)))
-        .filter(|product| !product.is_iodine() || iodine_allowed)
-        .collect();
-    let um = order.pore.map(|pore| pore.micrometres());
-    let has_filter = at_hand(&AtHand::Filter);
-    let is_fine = um.is_none_or(|um| um <= FINE_UM);
-    let is_finest = um.is_some_and(|um| um <= STOPS_VIRUSES_UM);
-    let single = |method: Method| vec![method];
-    let alone = |iodine: bool| {
-        let chosen: Vec<_> = products
-            .iter()
-            .filter(|product| product.is_iodine() == iodine)
-            .collect();
-        chosen
-            .into_iter()
-            .map(|product| single(AtHand::Product(*product)))
-    };
+/// Why the first of them is first.
+fn reason(methods: &[Vec<Method>]) -> Reason {
+    match methods {
+        [] => Reason::NothingElse,
+        [first, ..] if first.contains(&AtHand::Fire) => Reason::KillsAll,
+        [first, ..] if first.len() > 1 => Reason::TwoBarriers,
+        [_] => Reason::OnlyOne,
+        [_, ..] => Reason::WidestCover,
+    }
+}
 
-    let mut methods = Vec::new();
-    if at_hand(&AtHand::Fire) {
-        methods.push(single(AtHand::Fire));
+/// What of the things at hand suits this water and these people.
+struct Candidates {
+    fire: bool,
+    /// A filter that stops something.
+    filter: bool,
+    /// The filter stops *Cryptosporidium*, or may.
+    is_fine: bool,
+    /// The filter stops viruses too.
+    is_finest: bool,
+    sun: bool,
+    is_cloudy: bool,
+    two_wanted: bool,
+    /// Suitable products, in the order of [`PRODUCTS`].
+    products: Vec<Product>,
+}
+
+impl Candidates {
+    fn of(order: &ChooseOrder) -> Self {
+        let at_hand = |method| order.have.contains(&method);
+        let um = order.pore.map(|pore| pore.micrometres());
+        let iodine_allowed = !iodine::is_unsuitable(&order.people);
+        Self {
+            fire: at_hand(AtHand::Fire),
+            filter: at_hand(AtHand::Filter)
+                && alone(order, AtHand::Filter).covers != Some(Coverage::NOTHING),
+            is_fine: um.is_none_or(|um| um <= FINE_UM),
+            is_finest: um.is_some_and(|um| um <= STOPS_VIRUSES_UM),
+            sun: at_hand(AtHand::Sunlight) && order.sky != Some(Sky::Rain),
+            is_cloudy: condition::is_cloudy(order.water.clarity),
+            two_wanted: two_wanted(order),
+            products: PRODUCTS
+                .into_iter()
+                .filter(|product| at_hand(AtHand::Product(*product)))
+                .filter(|product| !product.is_iodine() || iodine_allowed)
+                .collect(),
+        }
     }
-    if let Some(product) = products.first().filter(|_| has_filter && is_fine) {
-        methods.push(vec![AtHand::Filter, AtHand::Product(*product)]);
+
+    /// Boiling; then two barriers; then one, the widest cover first; iodine last.
+    fn ranked(&self) -> Vec<Vec<Method>> {
+        let mut methods = Vec::new();
+        if self.fire {
+            methods.push(vec![AtHand::Fire]);
+        }
+        methods.extend(self.pairs());
+        if self.filter && self.is_finest {
+            methods.push(vec![AtHand::Filter]);
+        }
+        methods.extend(self.singles(Self::is_dioxide));
+        methods.extend(self.singles(|product| !product.is_iodine() && !Self::is_dioxide(product)));
+        if self.sun && (!self.is_cloudy || !self.has_better_than_sun()) {
+            methods.push(vec![AtHand::Sunlight]);
+        }
+        if self.filter && self.is_fine && !self.is_finest {
+            methods.push(vec![AtHand::Filter]);
+        }
+        methods.extend(self.singles(Product::is_iodine));
+        // It lets bacteria and viruses pass, which iodine kills.
+        if self.filter && !self.is_fine {
+            methods.push(vec![AtHand::Filter]);
+        }
+        methods
     }
-    if has_filter && is_finest {
-        methods.push(single(AtHand::Filter));
+
+    /// Mud shades the germs from the sun: in cloudy water anything that deals with bacteria is
+    /// better.
+    fn has_better_than_sun(&self) -> bool {
+        self.fire || !self.products.is_empty() || self.filter && self.is_fine
     }
-    methods.extend(alone(false));
-    if at_hand(&AtHand::Sunlight) && order.sky != Some(Sky::Rain) {
-        methods.push(single(AtHand::Sunlight));
+
+    /// It covers more than chlorine does, so that it comes before it where neither has a partner.
+    fn is_dioxide(product: Product) -> bool {
+        product == Product::ChlorineDioxide
     }
-    if has_filter && !is_finest {
-        methods.push(single(AtHand::Filter));
+
+    fn singles(&self, kind: impl Fn(Product) -> bool) -> impl Iterator<Item = Vec<Method>> {
+        self.products
+            .iter()
+            .filter(move |product| kind(**product))
+            .map(|product| vec![AtHand::Product(*product)])
     }
-    methods.extend(alone(true));
-    methods
+
+    /// Two barriers, each for what the other lets pass: a fine filter stops the *Cryptosporidium*
+    /// that a chemical leaves, a chemical or the sun the viruses that a filter leaves.
+    fn pairs(&self) -> Vec<Vec<Method>> {
+        let partner = self.products.first().copied();
+        let mut pairs = Vec::new();
+        if self.filter && self.is_fine {
+            if let Some(product) = partner {
+                pairs.push(vec![AtHand::Filter, AtHand::Product(product)]);
+            }
+            // The filter clears the water first, so that mud does not matter.
+            if self.sun && partner.is_none_or(Product::is_iodine) {
+                pairs.push(vec![AtHand::Filter, AtHand::Sunlight]);
+            }
+        } else if let Some(product) = partner
+            && self.two_wanted
+            && self.sun
+            && !self.is_cloudy
+        {
+            // In this order: the sun eats chlorine.
+            pairs.push(vec![AtHand::Sunlight, AtHand::Product(product)]);
+        }
+        pairs
+    }
+}
+
+/// Sewage and weak immunity ask for two barriers, or for boiling.
+fn two_wanted(order: &ChooseOrder) -> bool {
+    condition::has_sewage(order.water.sewage) || order.people.contains(&Person::WeakImmunity)
 }
 
 fn unsuitable_iodine_at_hand(order: &ChooseOrder) -> bool {
@@ -112,18 +193,20 @@ fn proposal(order: &ChooseOrder, first: &[Method]) -> Outcome {
         return alone(order, AtHand::Fire);
     };
     for part in parts {
-        outcome.covers = outcome.covers.with(part.covers);
+        outcome.covers = outcome
+            .covers
+            .zip(part.covers)
+            .map(|(one, other)| one.with(other));
         // What the second barrier stops need not be warned of.
         outcome.cautions.extend(part.cautions);
         outcome.sources.extend(part.sources);
     }
-    let covers = outcome.covers;
-    outcome.cautions.retain(|caution| !is_met(*caution, covers));
+    if let Some(covers) = outcome.covers {
+        outcome.cautions.retain(|caution| !is_met(*caution, covers));
+    }
     let mut cautions = condition::first_cautions(&order.water, &order.people);
     let one_barrier = first.len() < 2 && !first.contains(&AtHand::Fire);
-    let two_wanted =
-        condition::has_sewage(order.water.sewage) || order.people.contains(&Person::WeakImmunity);
-    if one_barrier && two_wanted {
+    if one_barrier && two_wanted(order) {
         cautions.push(Caution::SecondMethod);
     }
     cautions.append(&mut outcome.cautions);
@@ -146,6 +229,23 @@ fn is_met(caution: Caution, covers: Coverage) -> bool {
         Caution::GiardiaPartly => covers.giardia == Cover::Yes,
         Caution::AbsolutePore
         | Caution::BottleSize
+        | Caution::CleanTankFirst
+        | Caution::CoolAndDark
+        | Caution::DangerSigns
+        | Caution::FreshDaily
+        | Caution::GlovesAndAir
+        | Caution::KeepFromChildren
+        | Caution::KeepTreating
+        | Caution::LetStand
+        | Caution::NarrowNeck
+        | Caution::NeverMix
+        | Caution::NotForDrinking
+        | Caution::NotUntilPumped
+        | Caution::Rehydrate
+        | Caution::RetestLater
+        | Caution::StirTank
+        | Caution::WellClearFirst
+        | Caution::WellPh
         | Caution::ChemicalsStay
         | Caution::ColdTakesLonger
         | Caution::FreshAir
@@ -224,7 +324,10 @@ fn chemical(order: &ChooseOrder, product: Product) -> Outcome {
     if giardia != Cover::Yes {
         cautions.push(Caution::GiardiaPartly);
     }
-    cautions.extend(condition::cold_caution(order.water.warmth));
+    // No wait is told here, so that cold water needs the word as much as unknown water does.
+    if condition::is_cold(order.water.warmth) || order.water.warmth == Warmth::Unknown {
+        cautions.push(Caution::ColdTakesLonger);
+    }
     let cryptosporidium = if product == Product::ChlorineDioxide {
         chlorine_dioxide::against_cryptosporidium(order.water.warmth)
     } else {
@@ -235,16 +338,17 @@ fn chemical(order: &ChooseOrder, product: Product) -> Outcome {
         dose: None,
         wait: None,
         wait_basis: WaitBasis::Rule,
-        covers: Coverage {
+        covers: Some(Coverage {
             bacteria: Cover::Yes,
             viruses: Cover::Yes,
             giardia,
             cryptosporidium,
-        },
+        }),
+        logs: None,
         cautions,
         sources: vec![source],
         boiling_point_c: None,
-        methods: Vec::new(),
+        detail: Detail::Plain,
     }
 }
 

@@ -1,5 +1,6 @@
 //! What the condition of the water means for dose, wait and warnings.
 
+use crate::quantity::{Ph, Volume};
 use crate::request::{Clarity, Person};
 
 use super::order::{Sewage, Warmth, Water};
@@ -32,6 +33,27 @@ pub(super) fn is_doubled(water: &Water) -> bool {
 /// The factor of the chlorine dose.
 pub(super) fn chlorine_factor(water: &Water) -> f64 {
     if is_doubled(water) { rule::DOUBLE } else { 1.0 }
+}
+
+/// Whether chlorine works slowly in it: more must be left, and later. Water of unknown pH counts
+/// as ordinary.
+pub(super) fn is_alkaline(ph: Option<Ph>) -> bool {
+    ph.is_some_and(|ph| ph.ph() >= rule::ALKALINE_FROM_PH)
+}
+
+/// Whether so much water stands in a tank.
+pub(super) fn is_tank(volume: Volume) -> bool {
+    volume.litres() >= rule::TANK_LITRES * (1.0 - 1e-9)
+}
+
+/// The shortest wait for chlorine that the size of the water asks for, in minutes: a tank mixes
+/// slowly.
+pub(super) fn tank_wait(volume: Volume) -> f64 {
+    if is_tank(volume) {
+        rule::TANK_WAIT_MIN
+    } else {
+        0.0
+    }
 }
 
 /// The temperature that the wait is worked out for, where there is one.

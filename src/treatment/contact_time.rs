@@ -1,7 +1,7 @@
 //! How long to wait for chlorine: rule, cold and contact time (CT).
 //!
 //! In: temperature, pH, chlorine.
-//! Out: minutes, why so many, and whether *Giardia* is covered.
+//! Out: minutes, why so many, whether *Giardia* is covered, and the log reductions reached.
 //! Promises the longest of the published rule, the doubling in the cold and the CT tables, which
 //! are stepped and never interpolated (40 CFR 141.74; instructions in EPA 815-R-20-003).
 //! Does not know the product.
@@ -9,7 +9,7 @@
 use super::condition;
 use super::measure;
 use super::order::{Warmth, Water};
-use super::outcome::{ContactTime, Cover, WaitBasis};
+use super::outcome::{ContactTime, Cover, Logs, WaitBasis};
 use super::rule;
 use super::table;
 
@@ -61,6 +61,9 @@ pub fn contact_time(celsius: f64, ph: f64, mg_per_l: f64) -> CtAsked {
 /// The highest pH for which the *Giardia* table speaks.
 const GIARDIA_PH_MAX: f64 = 9.0;
 
+/// The highest pH for which the virus table speaks.
+const VIRUS_PH_MAX: f64 = 10.0;
+
 /// Figures of one table are the same text, so they are the same number but for nothing.
 fn same(a: f64, b: f64) -> bool {
     (a - b).abs() < 1e-9
@@ -93,9 +96,9 @@ pub(super) struct Wait {
     pub(super) giardia: Cover,
 }
 
-/// The wait for a chlorine dose in mg/L: the rule, the cold, the tables.
-pub(super) fn chlorine_wait(water: &Water, dose_mg_per_l: f64) -> Wait {
-    let rule = shortest_wait(water);
+/// The wait for a chlorine dose in mg/L: the rule, `least` minutes, the cold, the tables.
+pub(super) fn chlorine_wait(water: &Water, dose_mg_per_l: f64, least: f64) -> Wait {
+    let rule = shortest_wait(water).max(least);
     let cold = condition::celsius(water.warmth).map_or(0.0, doubled_for_cold);
     with_contact_time(
         water,
@@ -124,7 +127,7 @@ pub(super) fn with_contact_time(
         };
     };
     let residual = dose_mg_per_l * rule::RESIDUAL_SHARE;
-    let ph = water.ph.map_or(rule::PH_UNKNOWN, |ph| ph.ph());
+    let ph = acidity(water);
     let needed = contact_time(celsius, ph, residual).greatest();
     let asked = in_fives(measure::ceil(needed / residual));
     let giardia = match water.warmth {
@@ -149,6 +152,46 @@ pub(super) fn with_contact_time(
             basis,
             giardia,
         }
+    }
+}
+
+/// The pH measured, or the one assumed.
+fn acidity(water: &Water) -> f64 {
+    water.ph.map_or(rule::PH_UNKNOWN, |ph| ph.ph())
+}
+
+/// What the tables print: CT for so many log reductions, and no more is claimed.
+const GIARDIA_LOGS: f64 = 3.0;
+const VIRUS_LOGS: f64 = 4.0;
+
+/// Log reductions that a chlorine dose reaches in so many minutes, by the same tables: in
+/// proportion to CT (EPA 815-R-20-003), never beyond what they print, in tenths downward.
+pub(super) fn logs(water: &Water, dose_mg_per_l: f64, minutes: f64) -> Logs {
+    let celsius = condition::celsius(water.warmth).unwrap_or(rule::CELSIUS_UNKNOWN);
+    let ph = acidity(water);
+    let residual = dose_mg_per_l * rule::RESIDUAL_SHARE;
+    let asked = contact_time(celsius, ph, residual);
+    let reached = residual * minutes;
+    let share = |ct: f64, most: f64| measure::floor_to((most * reached / ct).min(most), 0.1);
+    Logs {
+        // Above its last pH the table says nothing.
+        giardia: if ph <= GIARDIA_PH_MAX {
+            share(asked.giardia, GIARDIA_LOGS)
+        } else {
+            0.0
+        },
+        viruses: if ph <= VIRUS_PH_MAX {
+            share(asked.viruses, VIRUS_LOGS)
+        } else {
+            0.0
+        },
+        celsius,
+        ph,
+        contact: ContactTime {
+            needed: asked.greatest(),
+            reached,
+            residual,
+        },
     }
 }
 

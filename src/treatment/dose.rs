@@ -14,7 +14,7 @@ use super::condition;
 use super::contact_time::{self, Wait};
 use super::need::{Given, Need};
 use super::order::{Agent, DoseOrder};
-use super::outcome::{Caution, Cover, Coverage, Outcome, Verdict, WaitBasis};
+use super::outcome::{Caution, Cover, Coverage, Detail, Outcome, Verdict, WaitBasis};
 use super::source::Source;
 use super::{chlorine, chlorine_dioxide, iodine, nadcc};
 
@@ -64,7 +64,7 @@ pub(super) fn wait(order: &DoseOrder, plan: &Plan, given: &Given) -> Wait {
     match plan.halogen {
         Halogen::Chlorine => {
             let least = given.least_mg / order.volume.litres();
-            contact_time::chlorine_wait(&order.water, least)
+            contact_time::chlorine_wait(&order.water, least, condition::tank_wait(order.volume))
         }
         Halogen::Iodine => iodine::wait(&order.water),
     }
@@ -84,11 +84,24 @@ pub(super) fn outcome(order: &DoseOrder, plan: Plan, given: Given, wait: Wait) -
         }
         (Halogen::Chlorine, WaitBasis::Rule | WaitBasis::RuleTemperatureUnknown) => &[],
     };
-    for source in by_time {
+    let by_size: &[Source] = if is_chlorine_tank(order, plan.halogen) {
+        &[Source::TasmaniaTank]
+    } else {
+        &[]
+    };
+    for source in by_time.iter().chain(by_size) {
         if !sources.contains(source) {
             sources.push(*source);
         }
     }
+    let logs = match plan.halogen {
+        Halogen::Chlorine => {
+            let least = given.least_mg / order.volume.litres();
+            Some(contact_time::logs(&order.water, least, wait.minutes))
+        }
+        // No table of contact times is printed for iodine.
+        Halogen::Iodine => None,
+    };
     Outcome {
         measure: given.measure,
         dose: Some(Concentration::from_mg_per_litre(
@@ -96,22 +109,28 @@ pub(super) fn outcome(order: &DoseOrder, plan: Plan, given: Given, wait: Wait) -
         )),
         wait: Some(minutes(wait.minutes)),
         wait_basis: wait.basis,
-        covers: Coverage {
+        covers: Some(Coverage {
             bacteria: Cover::Yes,
             viruses: Cover::Yes,
             giardia: wait.giardia,
             cryptosporidium: Cover::No,
-        },
+        }),
+        logs,
         cautions: cautions(order, plan.halogen, wait.giardia),
         sources,
         boiling_point_c: None,
-        methods: Vec::new(),
+        detail: Detail::Plain,
     }
 }
 
 /// Minutes as a duration. A cast saturates, and no wait comes near.
 pub(super) fn minutes(minutes: f64) -> Duration {
     Duration::from_secs((minutes * 60.0).round() as u64)
+}
+
+/// The publication on tanks speaks of chlorine only.
+fn is_chlorine_tank(order: &DoseOrder, halogen: Halogen) -> bool {
+    halogen == Halogen::Chlorine && condition::is_tank(order.volume)
 }
 
 fn cautions(order: &DoseOrder, halogen: Halogen, giardia: Cover) -> Vec<Caution> {
@@ -127,6 +146,9 @@ fn cautions(order: &DoseOrder, halogen: Halogen, giardia: Cover) -> Vec<Caution>
         }
         Agent::ChlorineDioxide | Agent::Nadcc(..) => cautions.push(Caution::LabelFirst),
         Agent::BleachingPowder(_) | Agent::CalciumHypochlorite(_) => {}
+    }
+    if is_chlorine_tank(order, halogen) {
+        cautions.extend([Caution::CleanTankFirst, Caution::StirTank]);
     }
     cautions.push(Caution::CryptosporidiumSurvives);
     cautions.extend(condition::cold_caution(order.water.warmth));

@@ -7,7 +7,7 @@
 
 use super::condition;
 use super::order::FilterOrder;
-use super::outcome::{Caution, Cover, Coverage, Measure, Outcome, WaitBasis};
+use super::outcome::{Caution, Cover, Coverage, Detail, Measure, Outcome, WaitBasis};
 use super::source::Source;
 use super::table::{self, OrganismClass};
 
@@ -46,7 +46,8 @@ pub(super) fn treat(order: &FilterOrder) -> Outcome {
         dose: None,
         wait: None,
         wait_basis: WaitBasis::Rule,
-        covers,
+        covers: Some(covers),
+        logs: None,
         cautions,
         sources: vec![
             Source::Wms2024,
@@ -54,7 +55,7 @@ pub(super) fn treat(order: &FilterOrder) -> Outcome {
             Source::LeptospiraSize,
         ],
         boiling_point_c: None,
-        methods: Vec::new(),
+        detail: Detail::Plain,
     }
 }
 

@@ -40,7 +40,8 @@ pub(super) fn ceil_to(value: f64, step: f64) -> f64 {
     tidy(ceil(value / step) * step)
 }
 
-fn floor_to(value: f64, step: f64) -> f64 {
+/// Downward to a multiple of `step`.
+pub(super) fn floor_to(value: f64, step: f64) -> f64 {
     tidy(floor(value / step) * step)
 }
 
@@ -89,6 +90,45 @@ pub(super) fn liquid_down(ml: f64) -> Option<LiquidMeasure> {
     } else {
         let exact = drops * DROP_ML;
         Some(liquid(floor_to(exact, step_ml(exact)) * DROPS_PER_ML))
+    }
+}
+
+/// `drops` is whole already but for noise. A cast saturates: drinking water stays far below, and
+/// past 200 m³ of product, for a well like a lake, the mL alone hold.
+/// A liquid that is not rounded: all there is of it.
+pub(super) fn liquid_exactly(ml: f64) -> LiquidMeasure {
+    liquid(ml * DROPS_PER_ML)
+}
+
+/// An amount for a shopping list, upward to two significant figures once it is over a thousand
+/// (mL or grams): never more than a tenth over, and no spoons.
+fn bulk_step(amount: f64) -> f64 {
+    10.0_f64.powf(amount.log10().floor() - 1.0)
+}
+
+/// A liquid to be ordered. Drops beyond what a `u32` holds saturate; the mL are right.
+pub(super) fn liquid_order(ml: f64) -> LiquidMeasure {
+    let measured = if ml > 1000.0 {
+        liquid(ceil_to(ml, bulk_step(ml)) * DROPS_PER_ML)
+    } else {
+        liquid_up(ml)
+    };
+    LiquidMeasure {
+        spoon: None,
+        ..measured
+    }
+}
+
+/// Powder to be ordered.
+pub(super) fn powder_order(grams: f64) -> PowderMeasure {
+    let step = if grams > 1000.0 {
+        bulk_step(grams)
+    } else {
+        step_grams(grams)
+    };
+    PowderMeasure {
+        grams: ceil_to(grams, step),
+        stock: None,
     }
 }
 

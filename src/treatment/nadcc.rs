@@ -48,7 +48,7 @@ pub(super) fn tablet(order: &DoseOrder, mass: TabletMass, label: Option<Volume>)
 }
 
 /// mg of available chlorine in a tablet. Catalogued sizes as printed, others by the lower bound.
-fn available_chlorine(nadcc_mg: f64) -> (f64, Source) {
+pub(super) fn available_chlorine(nadcc_mg: f64) -> (f64, Source) {
     table::TABLETS
         .iter()
         .find(|row| (row.nadcc_mg - nadcc_mg).abs() < 1e-6)

@@ -1,7 +1,10 @@
 //! What can be answered: an order lacks nothing that its answer needs.
 
-use crate::quantity::{Altitude, Ph, Pore, Strength, TabletMass, Temperature, UnitSystem, Volume};
-use crate::request::{AtHand, Change, Clarity, Person, Sky};
+use crate::quantity::{
+    Altitude, CleaningTabletMass, Days, Depth, Diameter, Headcount, Ph, Pore, Residual, StockGrams,
+    StockMl, StockTablets, Strength, TabletMass, Temperature, UnitSystem, Volume,
+};
+use crate::request::{AtHand, Change, Clarity, Form, JarReading, Person, Product, Sky, Taken};
 
 /// A complete question to the core.
 #[derive(Debug, Clone, PartialEq)]
@@ -10,12 +13,26 @@ pub enum Order {
     Boil(BoilOrder),
     /// Which of the methods at hand.
     Choose(ChooseOrder),
+    /// A cleaning, hand or stock solution.
+    Dilute(DiluteOrder),
     /// How much to add.
     Dose(DoseOrder),
     /// What a filter stops.
     Filter(FilterOrder),
+    /// Somebody is ill from water.
+    Illness,
+    /// Which dose a jar test points to.
+    JarTest(JarTestOrder),
+    /// What a chlorine test means.
+    Residual(ResidualOrder),
+    /// How to keep it.
+    Storage(StorageOrder),
     /// How long in the sun.
     Sun(SunOrder),
+    /// How far a stock goes, or how much of it is needed.
+    Supply(SupplyOrder),
+    /// Shock chlorination of a dug well.
+    Well(WellOrder),
 }
 
 /// What is added to the water, with the figure that its label must give.
@@ -154,4 +171,168 @@ pub struct AdjustOrder {
     pub last: DoseOrder,
     /// What is wanted of it.
     pub change: Change,
+}
+
+/// A chlorine product that is measured by the mL or by the gram.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum BulkChlorine {
+    /// Sodium hypochlorite solution.
+    Liquid(Strength),
+    /// Calcium hypochlorite or chlorinated lime.
+    Powder(Strength),
+}
+
+/// A chlorine product for cleaning and hand solutions.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum CleaningChlorine {
+    /// By the mL or gram.
+    Bulk(BulkChlorine),
+    /// Tablets; those for surfaces are larger than those for drinking water.
+    Tablet(CleaningTabletMass),
+}
+
+/// A chlorine product that raises a residual.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum TopUpChlorine {
+    /// By the mL or gram.
+    Bulk(BulkChlorine),
+    /// Drinking-water tablets.
+    Tablet(TabletMass),
+}
+
+/// A solution to be made.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DiluteOrder {
+    /// What of; never weaker than `target` (the dialogue asks).
+    pub from: CleaningChlorine,
+    /// How strong it is to become.
+    pub target: Strength,
+    /// How much of it.
+    pub volume: Volume,
+}
+
+/// Jars of the same water with different doses, read after the wait.
+#[derive(Debug, Clone, PartialEq)]
+pub struct JarTestOrder {
+    /// Dose and reading of each, as told; two at least.
+    pub jars: Vec<JarReading>,
+    /// Size of one jar.
+    pub jar: Volume,
+    /// Minutes between dose and reading, where said.
+    pub minutes: Option<f64>,
+    /// Acidity, where said.
+    pub ph: Option<Ph>,
+    /// The tank to be dosed, where said.
+    pub tank: Option<Volume>,
+}
+
+/// What is known of the chlorine left in the water.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Evidence {
+    /// A reading of free chlorine.
+    Measured(Residual),
+    /// No kit: what to do by the smell.
+    NoKit,
+    /// No kit, and it does not smell of chlorine.
+    NoSmell,
+    /// No kit, and it smells of chlorine.
+    Smells,
+}
+
+/// What a test means, and perhaps how much to add.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct ResidualOrder {
+    /// What was found.
+    pub evidence: Evidence,
+    /// Where the water was taken, where said.
+    pub taken: Option<Taken>,
+    /// Minutes since the dose, where said.
+    pub minutes: Option<f64>,
+    /// Acidity, where said.
+    pub ph: Option<Ph>,
+    /// Whether people fall ill of the water now.
+    pub outbreak: Outbreak,
+    /// What would be added to which water, where asked.
+    pub top_up: Option<(TopUpChlorine, Volume)>,
+}
+
+/// Whether diarrhoea goes round.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Outbreak {
+    /// Nobody said so.
+    #[default]
+    NotSaid,
+    /// It does.
+    Present,
+}
+
+/// What is to be kept.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum StorageOrder {
+    /// The product.
+    Product(Product),
+    /// Treated water.
+    Water,
+}
+
+/// What there is of a product.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Stock {
+    /// A liquid.
+    Liquid(StockMl),
+    /// A powder.
+    Powder(StockGrams),
+    /// Tablets.
+    Tablets(StockTablets),
+}
+
+impl Stock {
+    /// So many mL, grams or tablets; nothing if nobody can mean it.
+    #[must_use]
+    pub fn of(form: Form, amount: f64) -> Option<Self> {
+        match form {
+            Form::Liquid => StockMl::from_ml(amount).ok().map(Self::Liquid),
+            Form::Powder => StockGrams::from_grams(amount).ok().map(Self::Powder),
+            Form::Tablets => StockTablets::from_count(amount).ok().map(Self::Tablets),
+        }
+    }
+}
+
+/// What is asked of a stock.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum SupplyQuestion {
+    /// How many days for so many people.
+    Lasts(Stock, Headcount),
+    /// How much to order.
+    Needs(Headcount, Days),
+    /// How many people for so many days.
+    Serves(Stock, Days),
+    /// How many litres of water.
+    Treats(Stock),
+}
+
+/// How far a stock goes.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SupplyOrder {
+    /// The product.
+    pub agent: Agent,
+    /// What is asked; the stock's form fits the product (the dialogue asks).
+    pub question: SupplyQuestion,
+    /// How the water looks, where said.
+    pub clarity: Option<Clarity>,
+}
+
+/// A dug well to be shocked.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WellOrder {
+    /// With what.
+    pub with: BulkChlorine,
+    /// Across.
+    pub diameter: Diameter,
+    /// Of the water in it.
+    pub water_depth: Depth,
+    /// How the water looks, where said.
+    pub clarity: Option<Clarity>,
+    /// Acidity, where said.
+    pub ph: Option<Ph>,
 }

@@ -47,6 +47,14 @@ pub struct Coverage {
 }
 
 impl Coverage {
+    /// Nothing is covered.
+    pub const NOTHING: Self = Self {
+        bacteria: Cover::No,
+        viruses: Cover::No,
+        giardia: Cover::No,
+        cryptosporidium: Cover::No,
+    };
+
     /// The better of two barriers, class by class.
     #[must_use]
     pub fn with(self, other: Self) -> Self {
@@ -166,16 +174,26 @@ pub enum Caution {
     AbsolutePore,
     /// Clear bottles of PET, up to 2 L.
     BottleSize,
+    /// A tank is scrubbed and flushed before it is filled; never one that held fuel or sewage.
+    CleanTankFirst,
+    /// Cool, dark, closed, upright, away from metal and acids.
+    CoolAndDark,
     /// Disinfection does not remove chemicals or salt.
     ChemicalsStay,
     /// Longer when the water is cold.
     ColdTakesLonger,
     /// *Cryptosporidium* survives: boil or filter.
     CryptosporidiumSurvives,
+    /// Diarrhoea with danger signs: to a clinic now.
+    DangerSigns,
+    /// Made fresh every day.
+    FreshDaily,
     /// Gas: out into fresh air.
     FreshAir,
     /// Too weak to rely on against *Giardia*.
     GiardiaPartly,
+    /// Gloves, eyes covered, doors open.
+    GlovesAndAir,
     /// At altitude, three minutes.
     HigherBoilLonger,
     /// Not for pregnancy, thyroid disease, infants, or longer than a few weeks.
@@ -184,12 +202,30 @@ pub enum Caution {
     LeptospiraPasses,
     /// The label's directions for drinking water come first.
     LabelFirst,
+    /// Out of the reach of children.
+    KeepFromChildren,
+    /// The well's water is treated until it tests clean.
+    KeepTreating,
+    /// Too much chlorine: let it stand open or pour it between clean cans.
+    LetStand,
     /// Get medical help at once.
     MedicalHelp,
+    /// Narrow neck, lid, tap or ladle: no hands in the water.
+    NarrowNeck,
+    /// Never with acids, ammonia or other cleaners.
+    NeverMix,
+    /// Not for drinking.
+    NotForDrinking,
+    /// Nobody drinks from the well until it is pumped out and tested.
+    NotUntilPumped,
     /// Never make the person vomit.
     NoVomiting,
     /// Make the wait no shorter.
     NoShorterWait,
+    /// Rehydration salts in safe water, small sips, go on feeding.
+    Rehydrate,
+    /// Test again after half an hour.
+    RetestLater,
     /// Rinse eyes and skin with water.
     RinseWithWater,
     /// Not reliable in rain.
@@ -206,6 +242,8 @@ pub enum Caution {
     Sewage,
     /// Heat-proof spores survive boiling.
     SporesSurvive,
+    /// A tank is dosed while it fills, or stirred with a clean paddle; taps stay shut.
+    StirTank,
     /// Settle and strain first.
     StrainFirst,
     /// Print must be readable through the bottle.
@@ -218,6 +256,10 @@ pub enum Caution {
     UnscentedOnly,
     /// Viruses pass.
     VirusesPass,
+    /// A well works under 20 NTU only: bail and let it clear first.
+    WellClearFirst,
+    /// A well works at pH 6 to 7.5 only.
+    WellPh,
     /// People with weak immunity: boil.
     WeakImmunityBoil,
     /// One day often is not enough: two days unless bright.
@@ -230,22 +272,291 @@ pub type Method = AtHand;
 /// What was worked out.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Outcome {
-    /// What to add.
+    /// What to add, weigh out or order.
     pub measure: Measure,
     /// Active substance that this brings into the water.
     pub dose: Option<Concentration>,
-    /// How long to wait, boil or leave in the sun.
+    /// How long to wait, boil, stand or leave in the sun.
     pub wait: Option<Duration>,
     /// Why so long.
     pub wait_basis: WaitBasis,
-    /// What it works against.
-    pub covers: Coverage,
+    /// What it works against; none where the question is not about germs.
+    pub covers: Option<Coverage>,
+    /// Log reductions counted on, where a published table gives them.
+    pub logs: Option<Logs>,
     /// The cautions that apply, the one that matters most first.
     pub cautions: Vec<Caution>,
     /// What it rests on, the figure's own source first.
     pub sources: Vec<Source>,
     /// Boiling point at the stated altitude, °C.
     pub boiling_point_c: Option<f64>,
-    /// Proposed methods, best first; two that belong together share a rank.
+    /// What belongs to its kind of question only.
+    pub detail: Detail,
+}
+
+impl Outcome {
+    /// Nothing added, nothing claimed: what kinds of question without a dose begin with.
+    pub(super) const fn without_dose(detail: Detail) -> Self {
+        Self {
+            measure: Measure::Nothing,
+            dose: None,
+            wait: None,
+            wait_basis: WaitBasis::Rule,
+            covers: None,
+            logs: None,
+            cautions: Vec::new(),
+            sources: Vec::new(),
+            boiling_point_c: None,
+            detail,
+        }
+    }
+
+    /// Proposed methods, best first; none but for a choice.
+    #[must_use]
+    pub fn methods(&self) -> &[Vec<Method>] {
+        match &self.detail {
+            Detail::Choice(choice) => &choice.methods,
+            Detail::Dilution(_)
+            | Detail::JarTest(_)
+            | Detail::Plain
+            | Detail::Residual(_)
+            | Detail::Storage(_)
+            | Detail::Supply(_)
+            | Detail::Well(_) => &[],
+        }
+    }
+}
+
+/// Log reductions of a chlorine dose, by the contact-time tables. Nothing is claimed beyond what
+/// the tables print (3 for *Giardia*, 4 for viruses).
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Logs {
+    /// *Giardia*.
+    pub giardia: f64,
+    /// Viruses.
+    pub viruses: f64,
+    /// Temperature they hold for, °C: measured, or assumed where nobody knows it.
+    pub celsius: f64,
+    /// pH they hold for.
+    pub ph: f64,
+    /// Contact time that they count on.
+    pub contact: ContactTime,
+}
+
+/// What belongs to one kind of question only.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Detail {
+    /// A proposal.
+    Choice(Choice),
+    /// A solution.
+    Dilution(Dilution),
+    /// A jar test.
+    JarTest(JarFinding),
+    /// Nothing further.
+    Plain,
+    /// A chlorine test.
+    Residual(ResidualFinding),
+    /// Water or product to be kept.
+    Storage(StorageFinding),
+    /// A stock.
+    Supply(SupplyFinding),
+    /// A well.
+    Well(WellFinding),
+}
+
+/// Proposed methods and why.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Choice {
+    /// Best first; two that belong together share a rank.
     pub methods: Vec<Vec<Method>>,
+    /// Why the first is first, in one line.
+    pub reason: Reason,
+}
+
+/// Why a method is proposed.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    strum::IntoStaticStr,
+    strum::EnumString,
+    strum::VariantArray,
+)]
+#[strum(serialize_all = "kebab-case")]
+pub enum Reason {
+    /// Boiling kills all classes, in muddy and in cold water too.
+    KillsAll,
+    /// Nothing at hand helps; fire is what to look for.
+    NothingElse,
+    /// The only one at hand that suits.
+    OnlyOne,
+    /// Two barriers: each stops what the other lets pass.
+    TwoBarriers,
+    /// The widest cover of those at hand.
+    WidestCover,
+}
+
+/// A solution: how the product and the water go together.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Dilution {
+    /// Its strength, percent.
+    pub target_percent: f64,
+    /// Its whole volume, litres: what was asked, or more where the least count of whole tablets
+    /// makes more at this strength.
+    pub litres: f64,
+    /// Parts of water to one part of liquid product.
+    pub parts_water: Option<f64>,
+    /// Water beside the liquid product, mL.
+    pub water_ml: Option<f64>,
+    /// Powder in each litre, made up to it, g.
+    pub grams_per_litre: Option<f64>,
+    /// Tablets in each litre.
+    pub tablets_per_litre: Option<f64>,
+}
+
+/// What a jar test points to.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct JarFinding {
+    /// What.
+    pub verdict: JarVerdict,
+    /// Residual aimed at, mg/L.
+    pub aim_mg_per_l: f64,
+    /// Size of one jar, litres.
+    pub jar_litres: f64,
+}
+
+/// Where the aim lies among the jars.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum JarVerdict {
+    /// Every jar is above it: try less.
+    AllAbove,
+    /// Every jar is below it: try more.
+    AllBelow,
+    /// Between two jars, or at one.
+    Found {
+        /// mL in one jar.
+        ml_per_jar: f64,
+        /// mL in each 1000 L.
+        ml_per_1000_l: f64,
+    },
+    /// More solution left less chlorine somewhere: the test is to be done again.
+    Uneven,
+}
+
+/// What a chlorine test means.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct ResidualFinding {
+    /// The reading, mg/L; none without a kit.
+    pub reading_mg_per_l: Option<f64>,
+    /// What it means.
+    pub verdict: ResidualVerdict,
+    /// Least to be reached after the wait, mg/L.
+    pub aim_mg_per_l: f64,
+    /// Least where people drink, mg/L.
+    pub at_use_mg_per_l: f64,
+    /// Most for routine drinking, mg/L.
+    pub most_mg_per_l: f64,
+    /// Minutes after which it is to be tested again.
+    pub retest_min: u32,
+    /// Hours that treated water keeps its residual.
+    pub keeps_h: u32,
+}
+
+/// What a reading means, or a nose.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    strum::IntoStaticStr,
+    strum::EnumString,
+    strum::VariantArray,
+)]
+#[strum(serialize_all = "kebab-case")]
+pub enum ResidualVerdict {
+    /// Enough.
+    Enough,
+    /// Fine where people drink, too little soon after the dose: when was it taken?
+    EnoughAtUse,
+    /// Over what is drunk every day.
+    High,
+    /// Too little: add, wait, test again.
+    Low,
+    /// No kit: smell it after the wait.
+    NoKit,
+    /// No kit and no smell: the same dose once more.
+    NoSmell,
+    /// No kit, and it smells.
+    Smells,
+    /// Treated over a day ago: treat it anew.
+    Stale,
+    /// Enough already before the wait is over, or too little so far: test after the wait.
+    TooEarly,
+    /// Over the health limit: do not drink it so.
+    TooHigh,
+}
+
+/// How to keep it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum StorageFinding {
+    /// A product.
+    Product {
+        /// Months after which it is to be replaced; none where nobody published them: the date on
+        /// the pack counts.
+        replace_months: Option<u32>,
+    },
+    /// Treated water.
+    Water {
+        /// Hours until it is to be treated anew.
+        keeps_h: u32,
+        /// Bleach in each litre of the water that the container is rinsed with, mL.
+        rinse_ml_per_litre: f64,
+        /// Seconds of that rinsing, at least.
+        rinse_s: u32,
+    },
+}
+
+/// How far a stock goes.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SupplyFinding {
+    /// Litres of the water asked about in all; rounded down.
+    pub treats_litres: f64,
+    /// Litres counted for a person and day.
+    pub litres_per_person: f64,
+    /// The same for drinking alone.
+    pub drinking_litres_per_person: f64,
+    /// Days, asked or worked out.
+    pub days: Option<f64>,
+    /// People, asked or worked out.
+    pub people: Option<f64>,
+    /// Days if it is for drinking alone.
+    pub drinking_days: Option<f64>,
+    /// People if it is for drinking alone.
+    pub drinking_people: Option<f64>,
+    /// The order without the margin.
+    pub bare_need: Option<Measure>,
+    /// The margin in the order, percent.
+    pub margin_percent: f64,
+}
+
+/// A shocked well.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WellFinding {
+    /// Water in it, litres; never rounded down.
+    pub litres: f64,
+    /// Drinkable again at or below this residual, mg/L.
+    pub ready_mg_per_l: f64,
+    /// Minutes of standing that will do in an emergency.
+    pub emergency_wait_min: u32,
+    /// For brushing the walls, mg/L.
+    pub wall_mg_per_l: f64,
+    /// For brushing the walls: mL of the liquid product in `wall_litres`; for powders of their 1% stock.
+    pub wall_ml: f64,
+    /// Litres of wall solution.
+    pub wall_litres: f64,
 }

@@ -24,6 +24,13 @@ pub(super) const CLEAR_WAIT_MIN: f64 = 30.0;
 /// Shortest wait for cloudy or cold water: the first-order trade's doubling, common practice.
 pub(super) const CLOUDY_WAIT_MIN: f64 = 60.0;
 
+/// From this much water on it is a tank, in litres: the smallest that the health departments'
+/// tables give doses for.
+pub(super) const TANK_LITRES: f64 = 1000.0;
+
+/// Shortest wait for a tank (Department of Health of Tasmania: at least an hour at 5 mg/L).
+pub(super) const TANK_WAIT_MIN: f64 = 60.0;
+
 /// Waits are told in fives, upward.
 pub(super) const WAIT_STEP_MIN: f64 = 5.0;
 
@@ -38,6 +45,10 @@ pub(super) const RESIDUAL_SHARE: f64 = 0.5;
 
 /// pH taken where nobody measured it: the upper end of common water (our choice, safe side).
 pub(super) const PH_UNKNOWN: f64 = 8.0;
+
+/// Temperature that log reductions are counted for where nobody measured it, °C (our choice,
+/// safe side; no source).
+pub(super) const CELSIUS_UNKNOWN: f64 = 10.0;
 
 /// Chlorine by tablets, mg/L, clear water: 33 mg (20 mg chlorine) for 5 L (relief catalogues).
 pub(super) const TABLET_MG_PER_L: f64 = 4.0;
@@ -55,9 +66,29 @@ pub(super) const POVIDONE_SHARE: f64 = 0.1;
 /// The column of the halogen grid for water of unknown temperature.
 pub(super) const GRID_UNKNOWN_CELSIUS: f64 = 15.0;
 
+/// Nobody drinks iodine for longer, in days: the customary three weeks (Environmental Health
+/// Perspectives 108(8), 2000, which finds no firm basis for them).
+pub(super) const IODINE_DAYS: f64 = 21.0;
+
 /// Half a dose goes no lower than this, mg/L (Wilderness Medical Society 2024, Table 5: the
 /// target for good water).
 pub(super) const LEAST_MG_PER_L: f64 = 2.0;
+
+/// From this pH on chlorine works slowly (Médecins Sans Frontières, cholera guideline, appendix 16).
+pub(super) const ALKALINE_FROM_PH: f64 = 8.0;
+
+/// Free chlorine that a dose is to leave, mg/L (WHO, Guidelines for drinking-water quality, 2nd
+/// edition, 1996: after 30 min at a pH below 8; the cholera guideline's appendix 16 likewise).
+pub(super) const RESIDUAL_MG_PER_L: f64 = 0.5;
+
+/// The same above pH 8 (appendix 16), and at the tap stand in an outbreak (Sphere 2004: above 1).
+pub(super) const RESIDUAL_MORE_MG_PER_L: f64 = 1.0;
+
+/// Minutes from dose to test (WHO 1996 and appendix 16).
+pub(super) const RESIDUAL_WAIT_MIN: u32 = 30;
+
+/// The same above pH 8 (appendix 16).
+pub(super) const RESIDUAL_WAIT_ALKALINE_MIN: u32 = 60;
 
 /// Sources of the chlorine target and rule.
 pub(super) const CHLORINE_SOURCE: Source = Source::Epa816F15003;

@@ -27,8 +27,12 @@ use super::table;
 )]
 #[strum(serialize_all = "kebab-case")]
 pub enum Source {
+    /// Well disinfection, a ground-water trust.
+    Agwt,
     /// Label of calcium hypochlorite granules: first aid.
     CalciumHypochloriteLabel,
+    /// US CDC, cleaning solutions of chlorine.
+    CdcAppendixE,
     /// US CDC, backcountry guide.
     CdcBackcountry,
     /// US CDC, emergency page on boiling.
@@ -47,9 +51,16 @@ pub enum Source {
     CdcTechnologies,
     /// US CDC, iodine cautions for travellers.
     CdcYellowBook,
+    /// US CDC, dug wells after a flood.
+    #[strum(serialize = "cdc-well-2004")]
+    CdcWell2004,
     /// The CT tables for *Giardia* as law.
     #[strum(serialize = "cfr-40-141-74")]
     Cfr4014174,
+    /// A state's law on wells.
+    Comar,
+    /// Half-lives of bleach in a handbook of the trade; from memory.
+    ChlorinationHandbook,
     /// What everybody does and nobody published.
     CommonPractice,
     /// Method summary of solar disinfection.
@@ -69,11 +80,18 @@ pub enum Source {
     Epa816F15003,
     /// US EPA rule for tincture of iodine.
     EpaEmergencyIodine,
+    /// US EPA limits for chlorine left in water.
+    EpaMrdl,
     /// US EPA earlier bleach table by band of strength.
     EpaStrengthBands,
     /// 1% stock solution of the cholera manual.
     #[strum(serialize = "gtfcc-appendix-14")]
     GtfccAppendix14,
+    /// Chlorine solutions by use in the cholera manual.
+    #[strum(serialize = "gtfcc-appendix-9")]
+    GtfccAppendix9,
+    /// Data bank on hazardous substances: how bleach loses strength.
+    Hsdb,
     /// Standard atmosphere.
     #[strum(serialize = "icao-1964")]
     Icao1964,
@@ -88,21 +106,60 @@ pub enum Source {
     /// Safety card for sodium hypochlorite.
     #[strum(serialize = "icsc-0482")]
     Icsc0482,
+    /// An extension service's text on wells.
+    IlExt,
+    /// Relief engineers on wells.
+    #[strum(serialize = "kp-5209")]
+    Kp5209,
+    /// Volunteers' manual, disinfectants.
+    #[strum(serialize = "ifrc-action-39")]
+    IfrcAction39,
     /// Directions on chlorine dioxide tablets; from memory.
     LabelDirections,
     /// Size and motility of *Leptospira*.
     LeptospiraSize,
     /// Relief catalogue, chlorine tablets.
     MsfCatalogue,
+    /// Batch chlorination of the cholera guideline.
+    #[strum(serialize = "msf-chol-a16")]
+    MsfCholA16,
+    /// Design guideline that quotes what households are to keep.
+    PathResidual,
+    /// Relief standards, 2004.
+    #[strum(serialize = "sphere-2004")]
+    Sphere2004,
+    /// Cholera guideline, chlorine solutions.
+    #[strum(serialize = "msf-cholera-appendix-15")]
+    MsfCholeraAppendix15,
+    /// Guideline on residual disinfection, which quotes the US CDC.
+    /// Water for a person and day.
+    #[strum(serialize = "sphere-2011")]
+    Sphere2011,
+    /// Tank doses of a health department.
+    TasmaniaTank,
+    /// US aid field guide, water for a person and day.
+    UsaidFieldOperationsGuide,
     /// Field study of solar disinfection.
     #[strum(serialize = "water-research-37-47")]
     WaterResearch3747,
     /// WHO brief on boiling.
     #[strum(serialize = "who-fwc-wsh-15-02")]
     WhoFwcWsh1502,
+    /// WHO guidelines for drinking water, 1996.
+    #[strum(serialize = "who-gdwq-1996")]
+    WhoGdwq1996,
     /// WHO travel table.
     #[strum(serialize = "who-ith-2012")]
     WhoIth2012,
+    /// WHO note on wells.
+    #[strum(serialize = "who-tn1")]
+    WhoTn1,
+    /// WHO note on measuring chlorine.
+    #[strum(serialize = "who-tn11")]
+    WhoTn11,
+    /// Disinfecting a well after pollution.
+    #[strum(serialize = "who-unhcr-1997")]
+    WhoUnhcr1997,
     /// Wilderness society guideline, 2024.
     #[strum(serialize = "wms-2024")]
     Wms2024,

@@ -9,7 +9,7 @@ use crate::request::Sky;
 use super::condition;
 use super::dose::minutes;
 use super::order::SunOrder;
-use super::outcome::{Caution, Cover, Coverage, Measure, Outcome, WaitBasis};
+use super::outcome::{Caution, Cover, Coverage, Detail, Measure, Outcome, WaitBasis};
 use super::source::Source;
 
 /// Six hours under a bright sky (method summary of 2007; US CDC 2011).
@@ -60,7 +60,8 @@ pub(super) fn treat(order: &SunOrder) -> Outcome {
         dose: None,
         wait: wait.map(minutes),
         wait_basis: WaitBasis::Rule,
-        covers,
+        covers: Some(covers),
+        logs: None,
         cautions,
         sources: vec![
             Source::EawagSodis2007,
@@ -68,6 +69,6 @@ pub(super) fn treat(order: &SunOrder) -> Outcome {
             Source::WaterResearch3747,
         ],
         boiling_point_c: None,
-        methods: Vec::new(),
+        detail: Detail::Plain,
     }
 }

@@ -153,6 +153,16 @@ pub(super) struct FilterRow {
     pub(super) passes_um: Option<f64>,
 }
 
+/// How long bleach of a strength takes to lose half of it.
+#[derive(Debug, Clone, Copy, Deserialize)]
+pub(super) struct HalfLifeRow {
+    pub(super) percent: f64,
+    pub(super) celsius: f64,
+    pub(super) days: f64,
+    #[serde(deserialize_with = "source")]
+    pub(super) source: Source,
+}
+
 const BLEACH_TABLES: [&str; 4] = [
     include_str!("tables/epa-816-f-15-003.csv"),
     include_str!("tables/epa-strength-bands.csv"),
@@ -165,6 +175,7 @@ const HALOGEN_TABLE: &str = include_str!("tables/wms-practice-2e.csv");
 const IODINE_TABLE: &str = include_str!("tables/wms-2024.csv");
 const TABLET_TABLE: &str = include_str!("tables/relief-catalogues.csv");
 const FILTER_TABLE: &str = include_str!("tables/filter-sizes.csv");
+const HALF_LIFE_TABLE: &str = include_str!("tables/chlorination-handbook.csv");
 
 // DIFFERENCE: the WHO travel table (4 drops a litre of 5%, twice the agencies'; 4 drops of 1%,
 // two fifths of theirs), a county sheet, a clinic handout, a community guide and the wilderness
@@ -178,6 +189,7 @@ pub(super) static HALOGEN: LazyLock<Vec<HalogenCell>> = LazyLock::new(|| rows(HA
 pub(super) static IODINE: LazyLock<Vec<IodineRow>> = LazyLock::new(|| rows(IODINE_TABLE));
 pub(super) static TABLETS: LazyLock<Vec<TabletRow>> = LazyLock::new(|| rows(TABLET_TABLE));
 pub(super) static FILTERS: LazyLock<Vec<FilterRow>> = LazyLock::new(|| rows(FILTER_TABLE));
+pub(super) static HALF_LIVES: LazyLock<Vec<HalfLifeRow>> = LazyLock::new(|| rows(HALF_LIFE_TABLE));
 
 /// The rows of one table. Lines that begin with `#` are its heading.
 pub(super) fn rows<T: DeserializeOwned>(text: &str) -> Vec<T> {
@@ -253,9 +265,10 @@ mod tests {
         check_figures::<VirusCell>(VIRUS_TABLE, 12);
         check_figures::<HalogenCell>(HALOGEN_TABLE, 9);
         check_figures::<IodineRow>(IODINE_TABLE, 3);
-        check_figures::<TabletRow>(TABLET_TABLE, 6);
+        check_figures::<TabletRow>(TABLET_TABLE, 7);
         check_figures::<FilterRow>(FILTER_TABLE, 5);
-        check::<SourceRecord>(include_str!("tables/sources.csv"), 32);
+        check_figures::<HalfLifeRow>(HALF_LIFE_TABLE, 4);
+        check::<SourceRecord>(include_str!("tables/sources.csv"), 54);
     }
 
     #[test]

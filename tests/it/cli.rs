@@ -5,7 +5,7 @@ use std::process::{Command, Output, Stdio};
 
 use serde_json::Value;
 
-fn run(arguments: &[&str], input: &[u8]) -> Output {
+pub(crate) fn run(arguments: &[&str], input: &[u8]) -> Output {
     let home = std::env::temp_dir().join(format!("matone-cli-{}", std::process::id()));
     let mut child = Command::new(env!("CARGO_BIN_EXE_matone"))
         .args(arguments)
@@ -21,7 +21,7 @@ fn run(arguments: &[&str], input: &[u8]) -> Output {
     child.wait_with_output().expect("it ends")
 }
 
-fn text(bytes: &[u8]) -> &str {
+pub(crate) fn text(bytes: &[u8]) -> &str {
     std::str::from_utf8(bytes).expect("UTF-8")
 }
 
@@ -180,7 +180,11 @@ fn mistakes_get_one_line_and_the_right_code() {
 
 #[test]
 fn every_command_has_help() {
-    for arguments in [vec!["--help"], vec!["ask", "--help"]] {
+    for arguments in [
+        vec!["--help"],
+        vec!["ask", "--help"],
+        vec!["chart", "--help"],
+    ] {
         let output = run(&arguments, b"");
         assert_eq!(output.status.code(), Some(0));
         assert!(text(&output.stdout).contains("Usage"));

@@ -5,9 +5,6 @@ use serde_json::{Map, Value};
 
 use crate::desk::{Office, json, json_lines};
 
-/// Topics whose facts are read already and whose answers come later: they ask for nothing yet.
-const NOT_SERVED: [&str; 6] = ["dilute", "remind", "residual", "storage", "supply", "well"];
-
 /// The contract lets numbers differ by so much.
 const TOLERANCE: f64 = 0.002;
 
@@ -76,7 +73,6 @@ fn check_messages(file: &str) {
                 text(&case)
             ));
         }
-        let served = !NOT_SERVED.contains(&case["expect"]["topic"].as_str().unwrap_or_default());
         let wanted = strings(&case["missing"]);
         let asked = strings(&got["missing"]);
         let asks_right = if wanted.is_empty() {
@@ -85,7 +81,7 @@ fn check_messages(file: &str) {
         } else {
             asked.first().is_some_and(|first| wanted.contains(first))
         };
-        if served && !asks_right {
+        if !asks_right {
             wrong.push(format!(
                 "{:?}\n  want asked {wanted:?}, asked {asked:?}",
                 text(&case)
@@ -138,9 +134,8 @@ fn check_traps(file: &str) {
                 complain(format!("{key} is {}, not {value}", got["request"][key]));
             }
         }
-        let served = !NOT_SERVED.contains(&got["request"]["topic"].as_str().unwrap_or_default());
         let wanted = strings(&case["missing"]);
-        if served && !wanted.is_empty() && !asked.iter().any(|field| wanted.contains(field)) {
+        if !wanted.is_empty() && !asked.iter().any(|field| wanted.contains(field)) {
             complain(format!("asked {asked:?}, not one of {wanted:?}"));
         }
         if case["refused"].is_string() && got["refused"] != case["refused"] {
@@ -247,6 +242,37 @@ fn conversations_go_as_they_should() {
     // A turn in French waits for the French locale.
     check_talks("corpus/talks.jsonl", &[("en-16", 2)]);
     check_talks("corpus/own-talks.jsonl", &[]);
+}
+
+/// Lists and pairs in many wordings, interpolated to the residual aimed at.
+#[test]
+fn jar_tests_point_to_the_dose_for_the_tank() {
+    let mut wrong = Vec::new();
+    for case in json_lines("corpus/own-jars.jsonl") {
+        let got = Office::once_json(text(&case));
+        let finding = &got["answer"]["jar_test"];
+        let each = finding["ml_per_1000_l"].as_f64();
+        let right = match case["dose_ml_per_1000_l"].as_f64() {
+            // A drop a jar is the finest step.
+            Some(exact) => each.is_some_and(|ml| ml >= exact - 0.01 && ml <= exact * 1.02 + 2.6),
+            None => !finding.is_null() && each.is_none(),
+        };
+        let tank = case["tank_l"].as_f64().zip(each);
+        let dosed = tank.is_none_or(|(tank, each)| {
+            let exact = each * tank / 1000.0;
+            got["answer"]["dose_ml"]
+                .as_f64()
+                .is_some_and(|ml| ml >= exact - 0.01 && ml <= exact * 1.25)
+        });
+        if !(right && dosed) {
+            wrong.push(format!(
+                "{:?}\n  {finding}\n  {}",
+                text(&case),
+                got["reply"]
+            ));
+        }
+    }
+    report("own-jars.jsonl", &wrong);
 }
 
 /// What we read otherwise, we read safely: no dose, or the right one.

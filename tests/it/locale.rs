@@ -1,9 +1,10 @@
 //! Every locale is whole: words for every concept, a message for everything that can be said.
 
+use matone::dialogue::Waited;
 use matone::locale::Locales;
 use matone::parser::{Doubt, Lexicon, LexiconError};
 use matone::request::{Field, Product, Refusal};
-use matone::treatment::Caution;
+use matone::treatment::{Caution, Reason, ResidualVerdict};
 use strum::VariantArray;
 
 const FILE: &str = include_str!("../../locales/en/lexicon.toml");
@@ -29,6 +30,26 @@ fn keys_of_everything_that_can_be_said() -> Vec<String> {
         Product::VARIANTS
             .iter()
             .map(|p| format!("product-{}", code(p.into()))),
+    );
+    keys.extend(
+        matone::chart::CAUTIONS
+            .iter()
+            .map(|c| format!("chart-caution-{}", code(c.into()))),
+    );
+    keys.extend(
+        Reason::VARIANTS
+            .iter()
+            .map(|r| format!("reason-{}", code(r.into()))),
+    );
+    keys.extend(
+        ResidualVerdict::VARIANTS
+            .iter()
+            .map(|v| format!("residual-{}", code(v.into()))),
+    );
+    keys.extend(
+        Waited::VARIANTS
+            .iter()
+            .map(|w| format!("reminder-{}", code(w.into()))),
     );
     for doubt in Doubt::VARIANTS {
         let name: &'static str = doubt.into();
@@ -63,8 +84,10 @@ fn no_message_holds_a_figure_of_its_own() {
     let examples = [
         "ask-strength-unreadable",
         "ask-volume-unreadable",
+        "bottles-none",
         "greeting",
         "help",
+        "kept-future",
         "not-kept",
         "not-understood",
         "nothing-before",
@@ -96,13 +119,21 @@ fn no_message_holds_a_figure_of_its_own() {
 /// Messages that no code asks for would be read by translators for nothing.
 #[test]
 fn no_message_is_idle() {
-    let code: String = ["answer.rs", "mod.rs", "phrase.rs"]
-        .iter()
-        .map(|file| {
-            let path = format!("{}/src/reply/{file}", env!("CARGO_MANIFEST_DIR"));
-            std::fs::read_to_string(path).expect("a source file of the reply room")
-        })
-        .collect();
+    let code: String = [
+        "answer.rs",
+        "ask.rs",
+        "bottle.rs",
+        "chart.rs",
+        "mod.rs",
+        "phrase.rs",
+        "work.rs",
+    ]
+    .iter()
+    .map(|file| {
+        let path = format!("{}/src/reply/{file}", env!("CARGO_MANIFEST_DIR"));
+        std::fs::read_to_string(path).expect("a source file of the reply room")
+    })
+    .collect();
     let said = keys_of_everything_that_can_be_said();
     // Keys that the code puts together from a code word.
     let families = [
@@ -112,6 +143,7 @@ fn no_message_is_idle() {
         "method-",
         "extra-",
         "set-units-",
+        "topic-",
     ];
     for line in include_str!("../../locales/en/reply.ftl").lines() {
         let Some((key, _)) = line.split_once(" =") else {

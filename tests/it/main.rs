@@ -5,6 +5,7 @@
 // A JSON value has kinds that a comparison passes over.
 #![allow(clippy::wildcard_enum_match_arm)]
 
+mod chart;
 mod cli;
 mod corpus;
 mod desk;
@@ -13,15 +14,24 @@ mod locale;
 mod parser;
 mod published;
 mod published_boiling;
+mod published_bulk;
 mod published_chlorine;
 mod published_contact_time;
 mod published_methods;
+mod published_solutions;
 mod published_tables;
 mod reply;
 mod store;
 mod treatment;
 mod treatment_adjust;
+mod treatment_ageing;
 mod treatment_choose;
+mod treatment_dilute;
+mod treatment_jar_test;
 mod treatment_laws;
 mod treatment_methods;
 mod treatment_purity;
+mod treatment_residual;
+mod treatment_supply;
+mod treatment_tank;
+mod treatment_well;

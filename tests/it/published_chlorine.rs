@@ -33,12 +33,12 @@ pub(crate) fn agency_rows() -> Vec<Row> {
         .collect()
 }
 
-fn is_cloudy(row: &Row) -> bool {
+pub(crate) fn is_cloudy(row: &Row) -> bool {
     row.text("water_condition").contains("cloudy")
 }
 
 /// The row's amount in mL: drops where printed, then mL, then spoons.
-fn row_ml(row: &Row) -> f64 {
+pub(crate) fn row_ml(row: &Row) -> f64 {
     let drops = row
         .text("drops")
         .split('-')

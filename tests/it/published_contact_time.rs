@@ -184,7 +184,7 @@ fn waits_reach_the_contact_time() {
             let shown = format!("{t} °C, pH {acidity}: {outcome:?}");
             assert!(residual * minutes(&outcome) >= asked - 1e-9, "{shown}");
             assert_eq!(minutes(&outcome) % 5.0, 0.0, "{shown}");
-            let giardia: &str = outcome.covers.giardia.into();
+            let giardia: &str = outcome.covers.expect("covers").giardia.into();
             assert_eq!(
                 giardia,
                 if acidity <= 9.0 { "yes" } else { "partly" },

@@ -169,7 +169,11 @@ fn chlorine_dioxide_waits_long_enough() {
 /// the same 0.8 mg/L reaches more than 1 log and less than 3 (40 CFR 141.720, memory rows).
 #[test]
 fn chlorine_dioxide_against_cryptosporidium() {
-    let covers = |water| answer(&metric(Agent::ChlorineDioxide, 1.0, water)).covers;
+    let covers = |water| {
+        answer(&metric(Agent::ChlorineDioxide, 1.0, water))
+            .covers
+            .expect("covers")
+    };
     assert_eq!(covers(PLAIN).cryptosporidium, Cover::No);
     assert_eq!(
         covers(Water {
@@ -255,6 +259,7 @@ fn filter(um: f64) -> matone::treatment::Coverage {
     }))
     .expect("filters are never refused")
     .covers
+    .expect("covers")
 }
 
 /// Ratings as printed (Wilderness Medical Society 2024, Table 3), each at its edge.

@@ -52,7 +52,7 @@ fn the_bottle_units_and_language_are_there_after_a_restart() {
     }
     let mut store = Store::open(&folder.file()).expect("the same store");
     let ada = store.person("ada").expect("ada");
-    let bottle = ada.bottle.expect("her bottle");
+    let bottle = ada.bottles.first().cloned().expect("her bottle");
     assert_eq!(bottle.product, Some(Product::Bleach));
     assert_eq!(bottle.strength_percent, Some(5.0));
     assert_eq!(
@@ -119,9 +119,9 @@ fn a_conversation_that_cannot_be_read_lapses_and_nothing_else() {
     drop(raw);
     let store = Store::open(&folder.file()).expect("the same store");
     let ada = store.person("ada").expect("ada");
-    assert!(ada.talk.asked.is_none());
+    assert!(ada.talk == matone::dialogue::Talk::Quiet);
     assert_eq!(
-        ada.bottle.and_then(|bottle| bottle.strength_percent),
+        ada.current().and_then(|bottle| bottle.strength_percent),
         Some(5.0)
     );
 }

@@ -70,7 +70,7 @@ fn cold_to_the_hand_waits_two_hours() {
     let outcome = answer(&metric(bleach(5.0), 20.0, COLD));
     assert_eq!(minutes(&outcome), 120.0);
     assert_eq!(outcome.wait_basis, WaitBasis::ColdWater);
-    assert_eq!(outcome.covers.giardia, Cover::Partly);
+    assert_eq!(outcome.covers.expect("covers").giardia, Cover::Partly);
     assert!(!outcome.cautions.contains(&Caution::ColdTakesLonger));
 }
 
@@ -108,8 +108,8 @@ fn the_contract_example_begins_as_promised() {
     );
     assert_eq!(outcome.sources.first(), Some(&Source::Epa816F15003));
     assert_eq!(minutes(&outcome), 60.0);
-    assert_eq!(outcome.covers.giardia, Cover::Partly);
-    assert_eq!(outcome.covers.cryptosporidium, Cover::No);
+    assert_eq!(outcome.covers.expect("covers").giardia, Cover::Partly);
+    assert_eq!(outcome.covers.expect("covers").cryptosporidium, Cover::No);
 }
 
 #[test]
@@ -319,7 +319,7 @@ fn chlorine_dioxide_goes_by_its_label() {
     let outcome = answer(&metric(Agent::ChlorineDioxide, 20.0, PLAIN));
     assert_eq!((outcome.measure, outcome.dose), (Measure::ByLabel, None));
     assert_eq!(outcome.cautions.first(), Some(&Caution::LabelFirst));
-    assert_eq!(outcome.covers.giardia, Cover::Yes);
+    assert_eq!(outcome.covers.expect("covers").giardia, Cover::Yes);
 }
 
 #[test]

@@ -300,11 +300,29 @@ proptest! {
             let asked = contact_time(temperature.celsius(), ph, residual).greatest();
             prop_assert!(minutes(&outcome) * residual >= asked * (1.0 - 1e-6), "{asked}");
         }
+        if chlorine && order.volume.litres() >= 1000.0 {
+            prop_assert!(minutes(&outcome) >= 60.0, "a tank");
+        }
+        prop_assert_eq!(outcome.logs.is_some(), chlorine);
+        if let Some(logs) = outcome.logs {
+            prop_assert!((0.0..=3.0).contains(&logs.giardia), "{logs:?}");
+            prop_assert!((0.0..=4.0).contains(&logs.viruses), "{logs:?}");
+            let asked = contact_time(logs.celsius, logs.ph, logs.contact.residual);
+            let reached = logs.contact.residual * minutes(&outcome);
+            prop_assert!((logs.contact.reached - reached).abs() <= 1e-9 * reached);
+            prop_assert!(logs.giardia <= 3.0 * reached / asked.giardia * (1.0 + 1e-6));
+            prop_assert!(logs.viruses <= 4.0 * reached / asked.viruses * (1.0 + 1e-6));
+            // What is said to be covered is covered whole.
+            if outcome.covers.expect("covers").giardia == Cover::Yes {
+                prop_assert!((logs.giardia - 3.0).abs() < 1e-9, "{logs:?}");
+                prop_assert!((logs.viruses - 4.0).abs() < 1e-9, "{logs:?}");
+            }
+        }
         prop_assert_eq!(minutes(&outcome) % 5.0, 0.0);
-        let promised = outcome.covers.giardia == Cover::Yes;
+        let promised = outcome.covers.expect("covers").giardia == Cover::Yes;
         let measured = matches!(order.water.warmth, Warmth::Measured(_));
         prop_assert!(!promised || measured || order.agent == Agent::ChlorineDioxide);
-        prop_assert_ne!(outcome.covers.cryptosporidium, Cover::Yes);
+        prop_assert_ne!(outcome.covers.expect("covers").cryptosporidium, Cover::Yes);
     }
 
     #[test]
@@ -336,6 +354,9 @@ proptest! {
                 prop_assert!(minutes(&faster) < minutes(&last));
                 prop_assert!(minutes(&faster) >= minutes(&last) / 2.0);
                 prop_assert!(minutes(&faster) >= 30.0);
+                prop_assert!(
+                    minutes(&faster) >= 60.0 || faster.logs.is_none() || order.volume.litres() < 1000.0
+                );
             }
             Err(refusal) => prop_assert_eq!(refusal, Refusal::OverLimit),
         }

@@ -14,7 +14,7 @@ fn boiling_covers_everything_but_spores_and_chemicals() {
         treat(&Order::Boil(BoilOrder { elevation, clarity })).expect("boiling is never refused")
     };
     let plain = boil(Elevation::Unknown, None);
-    let covers = plain.covers;
+    let covers = plain.covers.expect("covers");
     for cover in [
         covers.bacteria,
         covers.viruses,
@@ -43,13 +43,16 @@ fn the_sun_needs_a_bright_day_or_two_days_and_no_rain() {
         treat(&Order::Sun(order)).expect("the sun is never refused")
     };
     let bright = sun(Some(Sky::Sunny), Some(2.0));
-    assert_eq!(bright.covers.bacteria, Cover::Yes);
-    assert_eq!(bright.covers.viruses, Cover::Partly);
+    assert_eq!(bright.covers.expect("covers").bacteria, Cover::Yes);
+    assert_eq!(bright.covers.expect("covers").viruses, Cover::Partly);
     assert!(!bright.cautions.contains(&Caution::TwoDays));
     assert_eq!(bright.cautions.first(), Some(&Caution::PrintTest));
     assert!(sun(None, None).cautions.contains(&Caution::TwoDays));
     let rain = sun(Some(Sky::Rain), None);
-    assert_eq!((rain.wait, rain.covers.bacteria), (None, Cover::No));
+    assert_eq!(
+        (rain.wait, rain.covers.expect("covers").bacteria),
+        (None, Cover::No)
+    );
     assert_eq!(rain.cautions.first(), Some(&Caution::NotInRain));
     assert_eq!(
         sun(Some(Sky::Sunny), Some(5.0)).cautions.first(),
@@ -70,7 +73,7 @@ fn a_filter_of_unknown_rating_is_not_trusted() {
         Caution::PoreUnknown,
         Caution::VirusesPass
     ]));
-    let covers = outcome.covers;
+    let covers = outcome.covers.expect("covers");
     assert_eq!(
         (covers.viruses, covers.bacteria),
         (Cover::No, Cover::Partly)

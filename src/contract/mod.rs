@@ -4,7 +4,11 @@
 //! Out: what `matone ask --jsonl` prints.
 //! Inner types are not serialized, so that they can change without changing the contract.
 
+mod detail;
+
 use serde::{Deserialize, Serialize};
+
+pub use detail::*;
 
 use crate::dialogue::{Answer, Question, Say};
 use crate::request::{Facts, Request, Topic};
@@ -102,6 +106,12 @@ impl From<&Request> for RequestJson {
             diameter_m,
             water_depth_m,
             target_percent,
+            purpose: _,
+            taken: _,
+            nose: _,
+            outbreak: _,
+            jars: _,
+            jar_l: _,
             stock_ml,
             stock_g,
             tablets,
@@ -196,6 +206,9 @@ pub struct AnswerJson {
     /// Drops in each litre, of the last resort.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub drops_per_litre: Option<u32>,
+    /// What belongs to one kind of answer only.
+    #[serde(flatten)]
+    pub detail: DetailJson,
 }
 
 /// Cover by class of organism.
@@ -347,7 +360,6 @@ impl From<&Answer> for AnswerJson {
             spoon,
             stock,
         } = MeasureJson::from(&outcome.measure);
-        let covers = outcome.covers;
         let mut cautions: Vec<&'static str> = outcome.cautions.iter().map(Into::into).collect();
         cautions.extend(answer.extra.iter().map(<&'static str>::from));
         let variant = |outcome: &Option<Outcome>| outcome.as_ref().map(VariantJson::from);
@@ -358,7 +370,7 @@ impl From<&Answer> for AnswerJson {
             tablets,
             dose_mg_per_l: outcome.dose.map(|dose| rounded(dose.mg_per_litre())),
             wait_min: minutes(outcome),
-            covers: Some(CoversJson {
+            covers: outcome.covers.map(|covers| CoversJson {
                 bacteria: covers.bacteria.into(),
                 viruses: covers.viruses.into(),
                 giardia: covers.giardia.into(),
@@ -387,12 +399,13 @@ impl From<&Answer> for AnswerJson {
             },
             bottle_max_l: (answer.topic == Topic::Sun).then_some(treatment::SUN_BOTTLE_MAX_LITRES),
             methods: outcome
-                .methods
+                .methods()
                 .iter()
                 .map(|rank| rank.iter().map(|method| method.code()).collect())
                 .collect(),
             rinse_min: None,
             drops_per_litre: None,
+            detail: DetailJson::from(answer),
         }
     }
 }
@@ -440,20 +453,43 @@ pub fn verdict(say: &Say) -> (Option<AnswerJson>, Vec<&'static str>, Option<&'st
             None,
         ),
         Say::LastResort(resort, _) => (Some(AnswerJson::from(resort)), Vec::new(), None),
-        Say::Forgotten
-        | Say::Greeting
-        | Say::Help
-        | Say::Illness
-        | Say::Kept(_)
+        Say::Bottles(lines) => of(DetailJson {
+            bottles: lines.iter().map(BottleJson::from).collect(),
+            ..DetailJson::default()
+        }),
+        Say::Kept(kept) => of(DetailJson {
+            bottles: vec![BottleJson::from(kept.as_ref())],
+            ..DetailJson::default()
+        }),
+        Say::Undone(line) => of(DetailJson {
+            bottles: vec![BottleJson::from(line.as_ref())],
+            ..DetailJson::default()
+        }),
+        Say::WillRemind(reminder) => of(DetailJson {
+            reminder: Some(reminder.into()),
+            ..DetailJson::default()
+        }),
+        // Done as asked: nothing to work out.
+        Say::Forgotten | Say::Help | Say::Set { .. } | Say::Started | Say::Stopped => {
+            of(DetailJson::default())
+        }
+        Say::Greeting
         | Say::NotKept(_)
-        | Say::NotServed(_)
         | Say::NotUnderstood
         | Say::NothingBefore
-        | Say::Set { .. }
-        | Say::Started
-        | Say::Stopped
+        | Say::NothingToUndo
+        | Say::NothingToWaitFor
         | Say::Unsure => (None, Vec::new(), None),
     }
+}
+
+/// An answer without a dose.
+fn of(detail: DetailJson) -> (Option<AnswerJson>, Vec<&'static str>, Option<&'static str>) {
+    let answer = AnswerJson {
+        detail,
+        ..AnswerJson::default()
+    };
+    (Some(answer), Vec::new(), None)
 }
 
 /// One line in.

@@ -1,0 +1,109 @@
+//! Further questions in one message: "how much for 20 L, and how do I store it?"
+//!
+//! In: the items of a message and the topic it was read as.
+//! Out: other topics that a part of it asks about by itself.
+//! Does not read their facts: the person is told that the question was seen.
+
+use crate::quantity::UnitSystem;
+use crate::request::Topic;
+
+use super::amount::{self, Unit};
+use super::concept::Concept;
+use super::facts::Text;
+use super::lexicon::Lexicon;
+use super::scope::Scope;
+use super::tag::Item;
+
+/// A part with fewer words says nothing by itself.
+const WORDS_MIN: usize = 2;
+
+/// Topics beside `first` that the message asks about.
+pub(super) fn questions(
+    items: &[Item],
+    lexicon: &Lexicon,
+    units: UnitSystem,
+    first: Topic,
+) -> Vec<Topic> {
+    // What is urgent is answered alone, and a bare command has nothing beside it.
+    match first {
+        Topic::Boil
+        | Topic::Choose
+        | Topic::Dilute
+        | Topic::Dose
+        | Topic::Filter
+        | Topic::Residual
+        | Topic::Stock
+        | Topic::Storage
+        | Topic::Sun
+        | Topic::Supply
+        | Topic::Well => {}
+        Topic::Adjust
+        | Topic::Exposure
+        | Topic::Forget
+        | Topic::Help
+        | Topic::Illness
+        | Topic::More
+        | Topic::Remind
+        | Topic::Settings
+        | Topic::Start
+        | Topic::Stop
+        | Topic::Unclear
+        | Topic::Why => return Vec::new(),
+    }
+    let parts: Vec<&[Item]> = items
+        .split(|item| item.ends_sentence() || item.is(Concept::And) || item.is_sign(&[',', '?']))
+        .filter(|part| part.len() >= WORDS_MIN)
+        .collect();
+    if parts.len() < 2 {
+        return Vec::new();
+    }
+    let mut also = Vec::new();
+    for part in parts {
+        let amounts = amount::amounts(part, lexicon, units);
+        let scope = Scope::of(part);
+        let text = Text {
+            items: part,
+            amounts: &amounts,
+            scope: &scope,
+            jars: None,
+        };
+        if let Some(topic) = asked_by(text)
+            && topic != first
+            && !also.contains(&topic)
+        {
+            also.push(topic);
+        }
+    }
+    also
+}
+
+/// The topic that a part asks about, where its words leave no doubt.
+fn asked_by(text: Text<'_>) -> Option<Topic> {
+    let says = |concept| text.says(concept);
+    let has = |unit: fn(&Unit) -> bool| text.amounts.iter().any(|amount| unit(&amount.unit));
+    let figures = has(|unit| matches!(unit, Unit::Litres(..) | Unit::Percent | Unit::Milligram));
+    let reminds = says(Concept::Remind) || (says(Concept::Notify) && says(Concept::WaitOver));
+    if reminds && !figures {
+        return Some(Topic::Remind);
+    }
+    if says(Concept::Storage) && !figures && !says(Concept::Fire) {
+        return Some(Topic::Storage);
+    }
+    if says(Concept::Boil) && says(Concept::HowLong) {
+        return Some(Topic::Boil);
+    }
+    if (says(Concept::Well) || says(Concept::SureWell))
+        && (says(Concept::HowMuch) || says(Concept::Dug) || says(Concept::Treats))
+    {
+        return Some(Topic::Well);
+    }
+    if says(Concept::HowMuch)
+        && (says(Concept::HandWashing) || says(Concept::Spill) || says(Concept::Cleaning))
+    {
+        return Some(Topic::Dilute);
+    }
+    if says(Concept::Why) && !figures {
+        return Some(Topic::Why);
+    }
+    None
+}

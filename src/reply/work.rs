@@ -1,0 +1,307 @@
+//! The day's other work in words: wells, solutions, chlorine tests, stocks, storing.
+//!
+//! In: an answer of the dialogue.
+//! Out: its head, which can be acted on alone, and the sentences that belong to its kind.
+//! Promises that a figure in a sentence is a figure of the answer.
+
+use crate::dialogue::Answer;
+use crate::request::{Clarity, Form, Product, Purpose};
+use crate::treatment::{
+    Caution, Dilution, JarFinding, JarVerdict, Measure, Outcome, ResidualFinding, ResidualVerdict,
+    StorageFinding, SupplyFinding, WellFinding,
+};
+
+use super::answer::{Said, Written};
+use super::catalog::Args;
+use super::phrase::Phrases;
+
+impl Phrases<'_> {
+    pub(super) fn well_head(
+        self,
+        answer: &Answer,
+        well: &WellFinding,
+        said: &mut Said,
+    ) -> Written<String> {
+        said.cautions.push(Caution::NotUntilPumped);
+        let facts = &answer.facts;
+        self.message(
+            "head-well",
+            &Args::new()
+                .text("across", self.metres(facts.diameter_m.unwrap_or_default())?)
+                .text(
+                    "depth",
+                    self.metres(facts.water_depth_m.unwrap_or_default())?,
+                )
+                .text("volume", self.litres(well.litres)?)
+                .text("product", self.labelled(facts)?)
+                .text("measure", self.bulk(&answer.outcome.measure)?)
+                .text("wait", self.wait(&answer.outcome)?)
+                .text("ready", self.figure(well.ready_mg_per_l, 1)),
+        )
+    }
+
+    pub(super) fn well_more(self, answer: &Answer, well: &WellFinding) -> Written<Vec<String>> {
+        let key = match answer.facts.product.map(Product::form) {
+            Some(Form::Powder) => "well-wall-stock",
+            Some(Form::Liquid | Form::Tablets) | None => "well-wall",
+        };
+        Ok(vec![
+            self.message(
+                key,
+                &Args::new()
+                    .text("ml", self.millilitres(well.wall_ml)?)
+                    .text("litres", self.litres(well.wall_litres)?)
+                    .text("percent", self.figure(1.0, 0)),
+            )?,
+            self.message(
+                "well-emergency",
+                &Args::new().text("wait", self.minutes(u64::from(well.emergency_wait_min))?),
+            )?,
+        ])
+    }
+
+    pub(super) fn dilute_head(
+        self,
+        answer: &Answer,
+        solution: &Dilution,
+        said: &mut Said,
+    ) -> Written<String> {
+        let system = answer.facts.volume_system.unwrap_or_default();
+        let args = Args::new()
+            .text("volume", self.volume(solution.litres, system)?)
+            .text("target", self.figure(solution.target_percent, 3))
+            .text("product", self.labelled(&answer.facts)?)
+            .text("measure", self.bulk(&answer.outcome.measure)?);
+        let head = match (solution.parts_water, solution.water_ml) {
+            (Some(_), Some(water)) if water <= 0.0 => self.message("head-dilute-as-is", &args),
+            (Some(parts), Some(water)) => self.message(
+                "head-dilute-liquid",
+                &args
+                    .text("water", self.millilitres(water)?)
+                    .text("parts", self.figure(parts, 2)),
+            ),
+            _ => {
+                let per = match (solution.grams_per_litre, solution.tablets_per_litre) {
+                    (Some(grams), _) => self.grams(grams)?,
+                    (None, Some(tablets)) => self.message(
+                        "tablets-part",
+                        &Args::new().text("count", self.figure(tablets, 2)),
+                    )?,
+                    (None, None) => String::new(),
+                };
+                self.message("head-dilute-made-up", &args.text("per", per))
+            }
+        }?;
+        said.cautions.push(Caution::NotForDrinking);
+        let use_ = match answer.facts.purpose {
+            Some(Purpose::Hands) => self.plain("dilute-hands")?,
+            Some(Purpose::Stock) => self.plain("dilute-stock")?,
+            Some(Purpose::Spills | Purpose::Surfaces) | None => self.message(
+                "dilute-surfaces",
+                &Args::new().text("wait", self.wait(&answer.outcome)?),
+            )?,
+        };
+        Ok(format!("{head} {use_}"))
+    }
+
+    pub(super) fn residual_head(
+        self,
+        answer: &Answer,
+        finding: &ResidualFinding,
+        said: &mut Said,
+    ) -> Written<String> {
+        let reading = finding.reading_mg_per_l.unwrap_or_default();
+        let mut args = Args::new()
+            .text("reading", self.figure(reading, 2))
+            .text("aim", self.figure(finding.aim_mg_per_l, 1))
+            .text("atuse", self.figure(finding.at_use_mg_per_l, 1))
+            .text("most", self.figure(finding.most_mg_per_l, 1))
+            .text("retest", self.minutes(u64::from(finding.retest_min))?)
+            .text("keeps", self.minutes(u64::from(finding.keeps_h) * 60)?);
+        let verdict: &str = finding.verdict.into();
+        match finding.verdict {
+            ResidualVerdict::NoKit | ResidualVerdict::NoSmell => {
+                said.cautions.push(Caution::SmellCheck);
+            }
+            ResidualVerdict::High | ResidualVerdict::TooHigh | ResidualVerdict::Smells => {
+                said.cautions.push(Caution::LetStand);
+            }
+            ResidualVerdict::Enough
+            | ResidualVerdict::EnoughAtUse
+            | ResidualVerdict::Low
+            | ResidualVerdict::Stale
+            | ResidualVerdict::TooEarly => {}
+        }
+        if answer.outcome.measure == Measure::Nothing {
+            return self.message(&format!("residual-{verdict}"), &args);
+        }
+        said.cautions.push(Caution::RetestLater);
+        let system = answer.facts.volume_system.unwrap_or_default();
+        let litres = answer.facts.volume_l.unwrap_or_default();
+        args = args
+            .text("measure", self.bulk(&answer.outcome.measure)?)
+            .text("product", self.labelled(&answer.facts)?)
+            .text("volume", self.volume(litres, system)?)
+            .text("wait", self.wait(&answer.outcome)?);
+        self.message("residual-add", &args)
+    }
+
+    pub(super) fn residual_more(self, finding: &ResidualFinding) -> Written<Vec<String>> {
+        let eaten =
+            finding.reading_mg_per_l == Some(0.0) && finding.verdict == ResidualVerdict::Low;
+        Ok(if eaten {
+            vec![self.plain("residual-zero")?]
+        } else {
+            Vec::new()
+        })
+    }
+
+    pub(super) fn jar_head(
+        self,
+        answer: &Answer,
+        finding: &JarFinding,
+        said: &mut Said,
+    ) -> Written<String> {
+        let args = Args::new()
+            .text("aim", self.figure(finding.aim_mg_per_l, 1))
+            .text("jar", self.litres(finding.jar_litres)?);
+        match finding.verdict {
+            JarVerdict::AllAbove => self.message("jar-all-above", &args),
+            JarVerdict::AllBelow => self.message("jar-all-below", &args),
+            JarVerdict::Uneven => self.message("jar-uneven", &args),
+            JarVerdict::Found {
+                ml_per_jar,
+                ml_per_1000_l,
+            } => {
+                said.cautions.push(Caution::RetestLater);
+                let args = args
+                    .text("dose", self.millilitres(ml_per_jar)?)
+                    .text("each", self.millilitres(ml_per_1000_l)?)
+                    .text("thousand", self.litres(1000.0)?)
+                    .text("wait", self.wait(&answer.outcome)?);
+                match answer.facts.volume_l {
+                    Some(tank) => self.message(
+                        "jar-found-tank",
+                        &args
+                            .text("tank", self.litres(tank)?)
+                            .text("measure", self.bulk(&answer.outcome.measure)?),
+                    ),
+                    None => self.message("jar-found", &args),
+                }
+            }
+        }
+    }
+
+    pub(super) fn supply_head(self, answer: &Answer, supply: &SupplyFinding) -> Written<String> {
+        let facts = &answer.facts;
+        let form = facts.product.map_or(Form::Liquid, Product::form);
+        let stock = match form {
+            Form::Liquid => facts.stock_ml,
+            Form::Powder => facts.stock_g,
+            Form::Tablets => facts.tablets,
+        };
+        let clarity = match facts.clarity {
+            Some(Clarity::Cloudy) => "supply-cloudy-water",
+            Some(Clarity::Clear) | None => "supply-clear-water",
+        };
+        let whole = |value: f64| self.figure(value, 0);
+        let mut args = Args::new()
+            .text("product", self.labelled(facts)?)
+            .text("stock", self.amount(form, stock.unwrap_or_default())?)
+            .text("litres", self.litres(supply.treats_litres)?)
+            .text("water", self.plain(clarity)?)
+            .text("each", self.litres(supply.litres_per_person)?)
+            .text("drinking", self.litres(supply.drinking_litres_per_person)?)
+            .text("margin", whole(supply.margin_percent));
+        if let Some(people) = supply.people {
+            args = args.text("people", whole(people));
+        }
+        if let Some(days) = supply.days {
+            args = args.text("days", self.days(days)?);
+        }
+        if let Some(need) = &supply.bare_need {
+            let args = args
+                .text("need", self.bulk(need)?)
+                .text("measure", self.bulk(&answer.outcome.measure)?);
+            return self.message("supply-needs", &args);
+        }
+        match (supply.drinking_days, supply.drinking_people) {
+            (Some(days), _) => {
+                let args = args.text("drinkingdays", self.days(days)?);
+                self.message("supply-lasts", &args)
+            }
+            (None, Some(people)) => {
+                self.message("supply-serves", &args.text("drinkingpeople", whole(people)))
+            }
+            (None, None) => self.message("supply-treats", &args),
+        }
+    }
+
+    pub(super) fn supply_more(self, answer: &Answer) -> Written<Vec<String>> {
+        Ok(match answer.facts.clarity {
+            Some(Clarity::Cloudy) => Vec::new(),
+            Some(Clarity::Clear) | None => vec![self.plain("supply-if-cloudy")?],
+        })
+    }
+
+    pub(super) fn storage_head(
+        self,
+        answer: &Answer,
+        storage: &StorageFinding,
+        said: &mut Said,
+    ) -> Written<String> {
+        match storage {
+            StorageFinding::Water { keeps_h, .. } => {
+                said.cautions.push(Caution::NarrowNeck);
+                let keeps = self.minutes(u64::from(*keeps_h) * 60)?;
+                self.message("storage-water", &Args::new().text("keeps", keeps))
+            }
+            StorageFinding::Product { replace_months } => {
+                said.cautions
+                    .extend([Caution::CoolAndDark, Caution::KeepFromChildren]);
+                let args = Args::new().text("product", self.labelled(&answer.facts)?);
+                match replace_months {
+                    Some(months) => self.message(
+                        "storage-product",
+                        &args.text("months", self.figure(f64::from(*months), 0)),
+                    ),
+                    None => self.message("storage-product-by-pack", &args),
+                }
+            }
+        }
+    }
+
+    pub(super) fn storage_more(self, storage: &StorageFinding) -> Written<Vec<String>> {
+        match storage {
+            StorageFinding::Water {
+                rinse_ml_per_litre,
+                rinse_s,
+                ..
+            } => Ok(vec![
+                self.plain("storage-hands")?,
+                self.message(
+                    "storage-rinse",
+                    &Args::new()
+                        .text("ml", self.millilitres(*rinse_ml_per_litre)?)
+                        .text("litre", self.litres(1.0)?)
+                        .text("seconds", self.figure(f64::from(*rinse_s), 0)),
+                )?,
+            ]),
+            StorageFinding::Product { .. } => Ok(Vec::new()),
+        }
+    }
+
+    /// A measure without drops and spoons: these are no drinking doses.
+    fn bulk(self, measure: &Measure) -> Written<String> {
+        match measure {
+            Measure::ByLabel | Measure::Nothing => Ok(String::new()),
+            Measure::Liquid(liquid) => self.millilitres(liquid.ml),
+            Measure::Powder(powder) => self.grams(powder.grams),
+            Measure::Tablets(count) => self.tablets(*count),
+        }
+    }
+
+    pub(super) fn wait(self, outcome: &Outcome) -> Written<String> {
+        self.duration(outcome.wait.unwrap_or_default())
+    }
+}
