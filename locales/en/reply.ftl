@@ -47,7 +47,6 @@ tablets = { $count-n ->
     [one] { $count } tablet
    *[other] { $count } tablets
 }
-tablets-part = { $count } tablets
 grams = { $grams } g
 kilograms = { $kilograms } kg
 metres = { $metres } m
@@ -84,7 +83,8 @@ more-hint = MORE
 
 ## Wells
 
-head-well = Well { $across } wide, { $depth } of water ({ $volume }): mix { $measure } of { $product } into buckets of water, pour in, stir, leave { $wait }. DO NOT DRINK: pump out until { $ready } mg/L or less.
+head-well = Well { $across } wide, { $depth } water ({ $volume }): mix { $measure } { $product } in buckets, pour in, stir, leave { $wait }. DO NOT DRINK until pumped out to { $ready } mg/L.
+head-well-cloudy = Muddy well: bail it out and let it clear first. Then { $across } wide, { $depth } water ({ $volume }): mix { $measure } { $product } in buckets, pour in, stir, leave { $wait }. DO NOT DRINK until pumped out to { $ready } mg/L.
 well-wall = First brush the wall with { $ml } of it in { $litres } of water.
 well-wall-stock = First brush the wall with { $ml } of { $percent }% stock solution in { $litres } of water.
 well-emergency = Only in an emergency: { $wait } instead.
@@ -93,6 +93,7 @@ well-emergency = Only in an emergency: { $wait } instead.
 
 head-dilute-liquid = { $volume } of { $target }%: { $measure } of { $product } + { $water } of water (one part + { $parts } parts water).
 head-dilute-as-is = { $volume } of { $target }%: use { $product } as it is, do not add water.
+head-dilute-tablets = { $volume } of { $target }%: { $count } { $product } ({ $per } in each litre), fill up with water to { $volume }.
 head-dilute-made-up = { $volume } of { $target }%: { $measure } of { $product } ({ $per } in each litre), fill up with water to { $volume }.
 dilute-hands = For hands: not for eyes, not to drink.
 dilute-surfaces = Keep surfaces wet { $wait }, then rinse. Not to drink.
@@ -101,7 +102,7 @@ dilute-any-volume = For any amount: one part of it + { $parts } parts of water.
 
 ## Chlorine tests
 
-residual-enough = { $reading } mg/L is enough (least { $aim }). Keep it covered and drink it within { $keeps }.
+residual-enough = { $reading } mg/L is enough (least { $least }). Keep it covered and drink it within { $keeps }.
 residual-enough-at-use = { $reading } mg/L is enough in the can people drink from (least { $atuse }), too little { $retest } after the dose (least { $aim }). When was it tested?
 residual-low = { $reading } mg/L is too little, least { $aim }. Do not drink it yet: add chlorine, wait { $retest }, test again. For the amount send litres, product and %.
 residual-add = { $reading } mg/L is too little. To { $volume } add { $measure } of { $product }, stir, wait { $wait }, test again: at least { $aim } mg/L before anybody drinks.
@@ -126,10 +127,12 @@ jar-uneven = More solution must leave more chlorine; these readings go up and do
 
 supply-clear-water = clear water
 supply-cloudy-water = cloudy water
-supply-treats = { $stock } of { $product } treats about { $litres } of { $water }.
-supply-lasts = { $stock } of { $product } lasts { $people } people about { $days } at { $each } each a day ({ $drinkingdays } if for drinking only, { $drinking }).
-supply-serves = { $stock } of { $product } for { $days }: about { $people } people at { $each } each a day ({ $drinkingpeople } if for drinking only, { $drinking }).
-supply-needs = { $people } people, { $days }, { $each } each a day = { $litres } of { $water }: { $need } of { $product }. Order { $measure } ({ $margin }% to spare).
+stock-counted = { $count } { $product }
+stock-measured = { $amount } of { $product }
+supply-treats = { $stock } treats about { $litres } of { $water }.
+supply-lasts = { $stock } lasts { $people } people about { $days } at { $each } each a day ({ $drinkingdays } if for drinking only, { $drinking }).
+supply-serves = { $stock } for { $days }: about { $people } people at { $each } each a day ({ $drinkingpeople } if for drinking only, { $drinking }).
+supply-needs = { $people } people, { $days }, { $each } each a day = { $litres } of { $water }: { $need }. Order { $measure } ({ $margin }% to spare).
 supply-if-cloudy = Cloudy water takes twice as much.
 
 ## Keeping
@@ -186,7 +189,7 @@ caution-keep-from-children = Out of reach of children.
 caution-keep-treating = Go on treating the well's water until it tests clean.
 caution-let-stand = Too strong? Let it stand open or pour it between clean cans.
 caution-narrow-neck = Covered can, narrow neck, no hands.
-caution-never-mix = Never mix with acid, ammonia or cleaners: poison gas.
+caution-never-mix = Never mix with acid or ammonia: gas.
 caution-not-for-drinking = Not to drink.
 caution-not-until-pumped = Do not drink until it is pumped out and tested.
 caution-rehydrate = ORS in small sips.
@@ -335,14 +338,14 @@ kept-future = { $date } is still to come. When was it opened? Send like: opened 
 bottle = { $bottle }.
 bottles = I remember: { $list }
 bottles-none = I remember no bottle of yours. Send like: remember bleach 5%, 1 L
-left = Left: { $amount }, for about { $litres } of clear water.
+left = Left: { $amount }, treats { $litres }.
 left-amount = Left: { $amount }.
 left-days = At your pace { $days }: get more now.
 left-empty = By my count it is empty now: get more.
 age-soon = Use it soon: it keeps { $months } months.
 age-now = It is over { $months } months old: get fresh.
 age-estimate = Estimate: about { $percent }% of its strength is left if kept at { $celsius } C. The dose does not count on that: check the smell.
-undone = Not counted. { $bottle }
+undone = Not counted. { $left }
 nothing-to-undo = I counted no dose of yours today.
 will-remind = I will write in { $wait }.
 nothing-to-wait-for = There is no wait to remind you of. Ask for a dose first.
@@ -408,7 +411,7 @@ chart-may-survive = { $list } may survive.
 chart-caution-chemicals-stay = Bleach does not take out fuel, pesticides, waste or salt: find other water.
 chart-caution-keep-from-children = Keep bleach away from children.
 chart-caution-label-first = If the bottle gives directions for drinking water, follow those.
-chart-caution-never-mix = Never mix bleach with acid, vinegar, ammonia or other cleaners: poison gas.
+chart-caution-never-mix = Never mix with acid or ammonia: gas.
 chart-caution-old-bottle = Use a bottle that is less than a year old.
 chart-caution-smell-check = Smell it. It must smell faintly of chlorine. If not, add the same amount once more and wait again. If it still does not, do not drink it.
 chart-caution-strain-first = Cloudy water: let it settle, then strain it through a clean cloth.

@@ -242,14 +242,28 @@ pub(super) fn pore(text: Text<'_>) -> Option<f64> {
         .filter(|value| limit::PORE.check(*value).is_ok())
 }
 
+/// No tablet is heavier, g.
+const TABLET_MAX_G: f64 = 10.0;
+
 /// The mg of a tablet: one size, or none.
 pub(super) fn tablet_mg(text: Text<'_>) -> Result<Option<f64>, TwoSizes> {
+    // "Tablets of 8.68 g": by the gram only beside the tablet.
+    let by_gram = |amount: &Amount| {
+        matches!(amount.unit, Unit::Grams(factor) if factor <= 1.0)
+            && amount.figure.value <= TABLET_MAX_G
+            && text
+                .window(amount, 3, 2)
+                .any(|item| item.is(Concept::Tablet) || item.is(Concept::Nadcc))
+    };
     let mut sizes: Vec<f64> = text
         .stated()
-        .filter(|amount| amount.unit == Unit::Milligram)
+        .filter(|amount| amount.unit == Unit::Milligram || by_gram(amount))
         .filter_map(|amount| {
-            let value = amount.value()?;
-            Some((amount.items.start, value))
+            let mg = match amount.unit {
+                Unit::Grams(_) => amount.value()? * 1000.0,
+                _ => amount.value()?,
+            };
+            Some((amount.items.start, mg))
         })
         .filter(|(start, _)| {
             !text.scope.corrections.iter().any(|correction| {

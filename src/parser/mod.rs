@@ -227,7 +227,13 @@ fn interpret(text: Text<'_>) -> Reading {
     match tablet {
         Ok(None) => {}
         Ok(Some(mg)) => {
-            match limit::CHLORINE_TABLET.check(mg) {
+            // Tablets for floors are larger than those for drinking water.
+            let size = if topic == Topic::Dilute {
+                limit::CLEANING_TABLET
+            } else {
+                limit::CHLORINE_TABLET
+            };
+            match size.check(mg) {
                 Ok(mg) => all.tablet_mg = Some(mg),
                 Err(_) => doubts.push(Doubt::TabletOutside),
             }

@@ -278,6 +278,10 @@ impl Signals<'_> {
         if !figures && self.any(&[Concept::NotMade, Concept::LeftInBottle]) {
             return Topic::Stock;
         }
+        // "Opened 1 March 2026": of the bottle that is remembered.
+        if super::facts::opened(self.text).is_some() && !figures && !self.volumes.mentioned {
+            return Topic::Stock;
+        }
         if (self.says(Concept::Remember)
             && !self.says(Concept::HowMuch)
             && (product || self.strength_mentioned || owns_bottle(self.text)))
@@ -450,7 +454,7 @@ impl Signals<'_> {
         .is_some();
         let weighed = has(|unit| matches!(unit, Unit::Grams(_)));
         let stock = self.volumes.stock_ml.is_some() || weighed || counted;
-        if !self.product.mentioned {
+        if !self.product.mentioned && !owns_bottle(self.text) {
             return false;
         }
         let treats = self.says(Concept::Treats) && self.volumes.water.is_none();

@@ -46,6 +46,9 @@ impl Phrases<'_> {
         }
         let conditions = self.conditions(answer, &mut said)?;
         tail.extend(conditions);
+        if let Some(left) = &answer.left {
+            tail.push(self.left(left)?);
+        }
         tail.extend(self.particulars(answer)?);
         for caution in rest {
             if !said.cautions.contains(&caution) {
@@ -138,9 +141,6 @@ impl Phrases<'_> {
                     sentences.push(self.plain(&format!("extra-{}", <&str>::from(*extra)))?);
                 }
             }
-        }
-        if let Some(left) = &answer.left {
-            sentences.push(self.left(left)?);
         }
         Ok(sentences)
     }

@@ -70,8 +70,9 @@ pub fn render(say: &Say, locale: &Locale) -> Result<String, CatalogError> {
         Say::Started => phrases.plain("started"),
         Say::Stopped => phrases.plain("stopped"),
         Say::Undone(line) => {
-            let line = phrases.bottle_line(line)?;
-            phrases.message("undone", &Args::new().text("bottle", line))
+            let left = line.left.as_ref().map(|left| phrases.left(left));
+            let left = left.transpose()?.unwrap_or_default();
+            phrases.message("undone", &Args::new().text("left", left))
         }
         Say::Unsure => phrases.plain("unsure"),
         Say::WhyOf(answer) => phrases.why(answer),

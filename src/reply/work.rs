@@ -24,8 +24,14 @@ impl Phrases<'_> {
     ) -> Written<String> {
         said.cautions.push(Caution::NotUntilPumped);
         let facts = &answer.facts;
+        let key = if facts.clarity == Some(Clarity::Cloudy) {
+            said.cautions.push(Caution::WellClearFirst);
+            "head-well-cloudy"
+        } else {
+            "head-well"
+        };
         self.message(
-            "head-well",
+            key,
             &Args::new()
                 .text("across", self.metres(facts.diameter_m.unwrap_or_default())?)
                 .text(
@@ -80,17 +86,18 @@ impl Phrases<'_> {
                     .text("water", self.millilitres(water)?)
                     .text("parts", self.figure(parts, 2)),
             ),
-            _ => {
-                let per = match (solution.grams_per_litre, solution.tablets_per_litre) {
-                    (Some(grams), _) => self.grams(grams)?,
-                    (None, Some(tablets)) => self.message(
-                        "tablets-part",
-                        &Args::new().text("count", self.figure(tablets, 2)),
-                    )?,
-                    (None, None) => String::new(),
-                };
-                self.message("head-dilute-made-up", &args.text("per", per))
-            }
+            _ => match (solution.grams_per_litre, solution.tablets_per_litre) {
+                (_, Some(tablets)) => self.message(
+                    "head-dilute-tablets",
+                    &args
+                        .text("count", self.figure(drawn_of(&answer.outcome.measure), 0))
+                        .text("per", self.figure(tablets, 2)),
+                ),
+                (grams, None) => self.message(
+                    "head-dilute-made-up",
+                    &args.text("per", self.grams(grams.unwrap_or_default())?),
+                ),
+            },
         }?;
         said.cautions.push(Caution::NotForDrinking);
         let use_ = match answer.facts.purpose {
@@ -111,8 +118,15 @@ impl Phrases<'_> {
         said: &mut Said,
     ) -> Written<String> {
         let reading = finding.reading_mg_per_l.unwrap_or_default();
+        // Old water at home is held to less than water that was just dosed.
+        let least = if reading < finding.aim_mg_per_l {
+            finding.at_use_mg_per_l
+        } else {
+            finding.aim_mg_per_l
+        };
         let mut args = Args::new()
             .text("reading", self.figure(reading, 2))
+            .text("least", self.figure(least, 1))
             .text("aim", self.figure(finding.aim_mg_per_l, 1))
             .text("atuse", self.figure(finding.at_use_mg_per_l, 1))
             .text("most", self.figure(finding.most_mg_per_l, 1))
@@ -206,8 +220,10 @@ impl Phrases<'_> {
         };
         let whole = |value: f64| self.figure(value, 0);
         let mut args = Args::new()
-            .text("product", self.labelled(facts)?)
-            .text("stock", self.amount(form, stock.unwrap_or_default())?)
+            .text(
+                "stock",
+                self.in_store(answer, form, stock.unwrap_or_default())?,
+            )
             .text("litres", self.litres(supply.treats_litres)?)
             .text("water", self.plain(clarity)?)
             .text("each", self.litres(supply.litres_per_person)?)
@@ -220,8 +236,9 @@ impl Phrases<'_> {
             args = args.text("days", self.days(days)?);
         }
         if let Some(need) = &supply.bare_need {
+            let bare = drawn_of(need);
             let args = args
-                .text("need", self.bulk(need)?)
+                .text("need", self.in_store(answer, form, bare)?)
                 .text("measure", self.bulk(&answer.outcome.measure)?);
             return self.message("supply-needs", &args);
         }
@@ -234,6 +251,25 @@ impl Phrases<'_> {
                 self.message("supply-serves", &args.text("drinkingpeople", whole(people)))
             }
             (None, None) => self.message("supply-treats", &args),
+        }
+    }
+
+    /// "2 kg of calcium hypochlorite 65%", "400 chlorine tablets 67 mg".
+    fn in_store(self, answer: &Answer, form: Form, amount: f64) -> Written<String> {
+        let product = self.labelled(&answer.facts)?;
+        match form {
+            Form::Tablets => self.message(
+                "stock-counted",
+                &Args::new()
+                    .text("count", self.figure(amount, 0))
+                    .text("product", product),
+            ),
+            Form::Liquid | Form::Powder => self.message(
+                "stock-measured",
+                &Args::new()
+                    .text("amount", self.amount(form, amount)?)
+                    .text("product", product),
+            ),
         }
     }
 
@@ -303,5 +339,15 @@ impl Phrases<'_> {
 
     pub(super) fn wait(self, outcome: &Outcome) -> Written<String> {
         self.duration(outcome.wait.unwrap_or_default())
+    }
+}
+
+/// How much a measure is: mL, grams or tablets.
+fn drawn_of(measure: &Measure) -> f64 {
+    match measure {
+        Measure::ByLabel | Measure::Nothing => 0.0,
+        Measure::Liquid(liquid) => liquid.ml,
+        Measure::Powder(powder) => powder.grams,
+        Measure::Tablets(count) => f64::from(*count),
     }
 }

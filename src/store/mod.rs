@@ -43,6 +43,24 @@ pub struct DueReminder {
     pub reminder: Option<Reminder>,
 }
 
+/// Whose reminders.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Whose<'a> {
+    /// Everybody's.
+    Anybody,
+    /// One person's.
+    One(&'a str),
+}
+
+impl Whose<'_> {
+    const fn id(&self) -> Option<&str> {
+        match self {
+            Self::Anybody => None,
+            Self::One(id) => Some(id),
+        }
+    }
+}
+
 /// What can go wrong with the store.
 #[derive(Debug, thiserror::Error)]
 pub enum StoreError {
@@ -148,7 +166,11 @@ impl Store {
     ///
     /// # Errors
     /// [`StoreError::Sqlite`] when the file cannot be read or written; then none is taken.
-    pub fn take_due(&mut self, now: Timestamp) -> Result<Vec<DueReminder>, StoreError> {
+    pub fn take_due(
+        &mut self,
+        whose: Whose<'_>,
+        now: Timestamp,
+    ) -> Result<Vec<DueReminder>, StoreError> {
         let transaction = self
             .connection
             .transaction_with_behavior(TransactionBehavior::Immediate)?;
@@ -156,9 +178,9 @@ impl Store {
             let mut statement = transaction.prepare_cached(
                 "SELECT person_id, language, due_at, kind, wait_min
                  FROM reminder JOIN person ON person.id = reminder.person_id
-                 WHERE due_at <= ?1 ORDER BY due_at",
+                 WHERE due_at <= ?1 AND (?2 IS NULL OR person_id = ?2) ORDER BY due_at",
             )?;
-            let rows = statement.query_map([now.as_second()], |row| {
+            let rows = statement.query_map(params![now.as_second(), whose.id()], |row| {
                 Ok(DueReminder {
                     person: row.get("person_id")?,
                     language: row.get("language")?,
@@ -168,22 +190,12 @@ impl Store {
             rows.collect::<Result<Vec<_>, _>>()?
         };
         transaction
-            .prepare_cached("DELETE FROM reminder WHERE due_at <= ?1")?
-            .execute([now.as_second()])?;
+            .prepare_cached(
+                "DELETE FROM reminder WHERE due_at <= ?1 AND (?2 IS NULL OR person_id = ?2)",
+            )?
+            .execute(params![now.as_second(), whose.id()])?;
         transaction.commit()?;
         Ok(due)
-    }
-
-    /// When the next reminder of anybody is due.
-    ///
-    /// # Errors
-    /// [`StoreError::Sqlite`] when the file cannot be read.
-    pub fn next_due(&self) -> Result<Option<Timestamp>, StoreError> {
-        let second: Option<i64> = self
-            .connection
-            .prepare_cached("SELECT min(due_at) FROM reminder")?
-            .query_row([], |row| row.get(0))?;
-        Ok(second.and_then(|second| Timestamp::from_second(second).ok()))
     }
 
     /// Remembers the person, or forgets all that is kept of them.
