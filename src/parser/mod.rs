@@ -273,16 +273,14 @@ fn interpret(text: Text<'_>) -> Reading {
     }
     limits::check(&mut all, &mut doubts);
     long_use(text, &all, &mut notes);
-    if topic == Topic::Supply && all.stock_ml.is_none() {
+    if matches!(topic, Topic::Stock | Topic::Supply) && all.stock_ml.is_none() {
         // "How much water can 1 litre of bleach treat?": any volume is the stock's.
-        all.stock_ml = all.volume_l.map(|litres| litres * 1000.0);
+        let litres = all.volume_l.or(volumes.small_litres);
+        all.stock_ml = litres.map(|litres| litres * 1000.0);
     }
     if topic == Topic::Dilute && all.volume_l.is_none() {
         // "10 litres of 0.5% chlorine solution" is what is to be made.
         all.volume_l = volumes.stock_ml.map(|ml| ml / 1000.0);
-    }
-    if topic == Topic::Stock && all.stock_ml.is_none() {
-        all.stock_ml = all.volume_l.map(|litres| litres * 1000.0);
     }
     doubts.sort_by_key(|doubt| (doubt.field(), *doubt));
     doubts.dedup();
@@ -613,6 +611,7 @@ fn for_topic(topic: Topic, all: &Facts) -> Facts {
             target_percent: all.target_percent,
             product: all.product,
             strength_percent: all.strength_percent,
+            tablet_mg: all.tablet_mg,
             volume_l: all.volume_l,
             volume_system: all.volume_system,
             ..none

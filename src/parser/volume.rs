@@ -43,6 +43,8 @@ pub(super) struct Volumes {
     pub(super) label_litres: Option<f64>,
     /// Product in stock, mL.
     pub(super) stock_ml: Option<f64>,
+    /// Less than can be treated: of a product it is an amount all the same.
+    pub(super) small_litres: Option<f64>,
     /// Whether any volume at all was read, in whatever role.
     pub(super) mentioned: bool,
 }
@@ -104,6 +106,7 @@ pub(super) fn volumes(items: &[Item], amounts: &[Amount], scope: &Scope) -> Volu
             Role::Unreadable => unreadable = true,
             Role::Water(mention) if mention.litres < limit::VOLUME.min && mention.litres > 0.0 => {
                 too_small = true;
+                out.small_litres = Some(mention.litres);
             }
             Role::Water(mention) => water.push(mention),
         }

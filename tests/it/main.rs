@@ -9,6 +9,7 @@ mod chart;
 mod cli;
 mod corpus;
 mod desk;
+mod dialogue;
 mod golden;
 mod locale;
 mod parser;

@@ -370,3 +370,120 @@ fn a_tablets_label_litres_are_read() {
     let read = reading("how many 67 mg chlorine tablets per 20 L").stated;
     assert_eq!((read.label_litres, read.volume_l), (None, None));
 }
+
+fn check_well(text: &str, diameter: Option<f64>, depth: Option<f64>) {
+    let stated = reading(text).stated;
+    let same = |read: Option<f64>, wanted: Option<f64>| match (read, wanted) {
+        (Some(read), Some(wanted)) => (read - wanted).abs() <= 1e-6,
+        (read, wanted) => read == wanted,
+    };
+    assert!(
+        same(stated.diameter_m, diameter) && same(stated.water_depth_m, depth),
+        "{text:?}: {:?} {:?}",
+        stated.diameter_m,
+        stated.water_depth_m
+    );
+}
+
+#[test]
+fn a_wells_sizes_are_told_apart() {
+    check_well("well 1.2 m wide, 4 m of water", Some(1.2), Some(4.0));
+    check_well(
+        "well 5 ft 6 in across, water 8 ft",
+        Some(1.6764),
+        Some(2.4384),
+    );
+    check_well(
+        "well 5 ft 6 wide, 8 ft of water",
+        Some(1.6764),
+        Some(2.4384),
+    );
+    check_well(
+        "the well is 1 m 20 cm wide with 3 m of water",
+        Some(1.2),
+        Some(3.0),
+    );
+    check_well("well radius 75 cm, 4 m of water", Some(1.5), Some(4.0));
+    check_well(
+        "well, circumference 3.141592653589793 m, 2 m of water",
+        Some(1.0),
+        Some(2.0),
+    );
+    // The depth of the well is not that of its water; with the dry part it is.
+    check_well("well 10 m deep, 1 m wide", Some(1.0), None);
+    check_well(
+        "well 10 m deep, water is 7 m down, diameter 1 m",
+        Some(1.0),
+        Some(3.0),
+    );
+    check_well(
+        "well 5 m deep, water is 7 m down, diameter 1 m",
+        Some(1.0),
+        None,
+    );
+    check_well("well 0 m wide, 3 m of water", None, Some(3.0));
+}
+
+#[test]
+fn jars_are_paired_only_where_each_has_a_reading() {
+    let jars = |text: &str| -> Vec<(f64, f64)> {
+        reading(text)
+            .stated
+            .jars
+            .iter()
+            .map(|jar| (jar.ml, jar.mg_per_l))
+            .collect()
+    };
+    let four = [(1.0, 0.0), (2.0, 0.1), (3.0, 0.4), (4.0, 0.8)];
+    assert_eq!(
+        jars("tried 1 2 3 4 mL in 4 buckets of 20 L, after 30 min 0 0.1 0.4 0.8"),
+        four
+    );
+    assert_eq!(
+        jars("jar test 20 L: 1 ml 0, 2 ml 0.1, 3 ml 0.4, 4 ml 0.8"),
+        four
+    );
+    assert_eq!(
+        jars("jar test: 1, 2, 3 and 4 ml in 20 L gave 0, 0.1, 0.4 and 0.8 mg/L"),
+        four
+    );
+    // One reading too few, and a dose without a jar.
+    assert_eq!(jars("jar test 1 2 3 4 ml in 20 L, 0 0.1 0.4"), []);
+    assert_eq!(jars("I gave 2 ml to 20 L and it reads 0.3"), []);
+    assert_eq!(jars("20 L bleach 5%"), []);
+}
+
+#[test]
+fn a_solutions_target_is_not_the_bottles_strength() {
+    let figures = |text: &str| {
+        let stated = reading(text).stated;
+        (stated.target_percent, stated.strength_percent)
+    };
+    let both = (Some(0.5), Some(5.0));
+    assert_eq!(figures("0.5% floor solution from 5% bleach, 10 L"), both);
+    assert_eq!(figures("from bleach 5% make 10 L of 0.5% solution"), both);
+    assert_eq!(
+        figures("500 ppm hand rinse from bleach 5%, 20 L").0,
+        Some(0.05)
+    );
+    assert_eq!(figures("10 L hand wash from 5% bleach"), (None, Some(5.0)));
+    assert_eq!(
+        figures("10 L of 0.5% chlorine solution for floors"),
+        (Some(0.5), None)
+    );
+    // The wrong way round is asked about, not turned round.
+    assert_eq!(
+        figures("make 10 L of 6% solution for the floor from 5% bleach"),
+        (Some(6.0), Some(5.0))
+    );
+}
+
+#[test]
+fn people_are_counted_and_families_only_with_their_size() {
+    let people = |text: &str| reading(text).stated.people;
+    assert_eq!(people("bleach 5% for 300 people for 30 days"), Some(300.0));
+    assert_eq!(people("bleach for 40 families of 5, ten days"), Some(200.0));
+    assert_eq!(people("bleach for a family of seven, 10 days"), Some(7.0));
+    assert_eq!(people("bleach for 40 families, 10 days"), None);
+    assert_eq!(people("bleach for 0 people, 10 days"), None);
+}
