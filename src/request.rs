@@ -211,7 +211,8 @@ impl Product {
 }
 
 /// How a product is measured.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Form {
     /// By the mL.
     Liquid,

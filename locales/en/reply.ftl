@@ -161,7 +161,7 @@ filter-passes-only = { " " }does not stop { $list }
 reason-kills-all = Boiling kills all germs, in muddy and cold water too.
 reason-nothing-else = Nothing you named makes it safe; fire does.
 reason-only-one = It is the one thing you named that works here.
-reason-two-barriers = Two steps: each stops what the other lets through.
+reason-two-barriers = Two steps are safer than one.
 reason-widest-cover = It stops the most of what you have.
 head-choose = Best here: { $first }.
 head-choose-then = Best here: { $first }. If not possible: { $second }.
@@ -316,7 +316,7 @@ last-resort-total = LAST RESORT, strength unknown: { $total } in all ({ $drops }
 refused-chemical = No dose: chlorine, iodine, boiling and filters do not take out fuel, pesticide, waste or salt. Do not drink it. Find other water, tell the health office.
 refused-iodine_unsuitable = No iodine in pregnancy, thyroid disease, for babies or beyond a few weeks. Boil instead, or use plain bleach: send its % and the litres.
 refused-mixed = DANGER: never mix bleach with acid, vinegar, ammonia or cleaners: poison gas. Open up, go into fresh air. Use plain bleach and water only.
-refused-other_use = I answer for drinking water only. For wounds, eyes, dialysis, fish, pools or laundry ask a health worker.
+refused-other_use = I answer for drinking water and cleaning only. For wounds, eyes, dialysis, fish, pools, laundry or food ask a health worker.
 refused-over_limit = More than twice the dose is not safe to drink.
 
 ## Somebody hurt or ill
@@ -341,6 +341,7 @@ bottles-none = I remember no bottle of yours. Send like: remember bleach 5%, 1 L
 left = Left: { $amount }, treats { $litres }.
 left-amount = Left: { $amount }.
 left-days = At your pace { $days }: get more now.
+left-short = By my count only { $amount } is left in your bottle.
 left-empty = By my count it is empty now: get more.
 age-soon = Use it soon: it keeps { $months } months.
 age-now = It is over { $months } months old: get fresh.

@@ -199,10 +199,10 @@ impl From<&Answer> for DetailJson {
     fn from(answer: &Answer) -> Self {
         let mut json = Self {
             logs: answer.outcome.logs.as_ref().map(LogsJson::from),
-            left: answer.left.as_ref().map(LeftJson::from),
+            left: answer.beside.left.as_ref().map(LeftJson::from),
             estimate: answer.estimate.as_ref().map(EstimateJson::from),
-            reminder: answer.reminder.as_ref().map(ReminderJson::from),
-            seen: answer.seen.iter().copied().map(Into::into).collect(),
+            reminder: answer.beside.reminder.as_ref().map(ReminderJson::from),
+            seen: answer.beside.seen.iter().copied().map(Into::into).collect(),
             ..Self::default()
         };
         match &answer.outcome.detail {

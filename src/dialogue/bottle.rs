@@ -80,24 +80,21 @@ impl Left {
         }
     }
 
-    /// A dose is taken.
-    pub(super) fn draw(self, amount: f64, place: Place, now: Timestamp) -> Self {
+    /// A dose is taken; nothing if there is less than that: then it comes from elsewhere, or the
+    /// count is wrong.
+    pub(super) fn draw(self, amount: f64, place: Place, now: Timestamp) -> Option<Self> {
         let before = match (place, self.last) {
             (Place::Instead, Some(last)) if lives(last.at, now, FOLLOW_UP_LIVES_MINUTES) => {
                 self.undone().unwrap_or(self)
             }
             (Place::Beside | Place::Instead, _) => self,
         };
-        Self {
-            amount: (before.amount - amount).max(0.0),
+        (amount <= before.amount).then_some(Self {
+            amount: before.amount - amount,
             drawn: before.drawn + amount,
             since: before.since,
-            last: Some(Draw {
-                // No more than there was can be put back.
-                amount: amount.min(before.amount),
-                at: now,
-            }),
-        }
+            last: Some(Draw { amount, at: now }),
+        })
     }
 
     /// The last dose was not made.
@@ -164,6 +161,15 @@ impl Bottle {
         const DAYS: f64 = 365.0;
         self.age_days(now) > DAYS
     }
+}
+
+/// What a dose leaves.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) enum Drawn {
+    /// So much is left.
+    Left(Left),
+    /// There is less than the dose.
+    TooLittle(Left),
 }
 
 /// What a measure takes out of a bottle of this form; nothing where the label alone tells.

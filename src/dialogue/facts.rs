@@ -139,6 +139,13 @@ pub(super) fn merge(base: &Facts, stated: &Facts, doubts: &[Doubt]) -> Facts {
     facts.purpose = stated.purpose.or(facts.purpose);
     facts.taken = stated.taken.or(facts.taken);
     facts.nose = stated.nose.or(facts.nose);
+    // A nose speaks of other water than the reading before, and a reading settles what it said.
+    if stated.residual_mg_per_l.is_some() {
+        facts.nose = None;
+    } else if stated.nose.is_some() {
+        facts.residual_mg_per_l = None;
+        facts.jars.clear();
+    }
     facts.outbreak |= stated.outbreak;
     if !stated.jars.is_empty() {
         facts.jars.clone_from(&stated.jars);

@@ -13,7 +13,7 @@ use crate::treatment::{self, Detail, ResidualVerdict};
 use super::bottle::Place;
 use super::facts::{matters, merge, product_doubted, refusal_of, states_something};
 use super::order;
-use super::say::{Answer, Question, Say};
+use super::say::{Answer, Beside, Question, Say};
 use super::state::{ANSWER_LIVES_MINUTES, Answered, Asked, FOLLOW_UP_LIVES_MINUTES, Talk, Urge};
 use super::{Conversation, Step};
 
@@ -67,11 +67,14 @@ impl Conversation<'_> {
 
     /// Whether the message states what a topic needs, and nothing that it has no use for.
     pub(super) fn states_what_matters(&self, work: Work) -> bool {
-        let doubted = self
-            .reading
-            .doubts
-            .iter()
-            .any(|doubt| doubt.field() != Field::VolumeL || work != Work::Well);
+        let doubted = self.reading.doubts.iter().any(|doubt| {
+            let of_well = matches!(doubt.field(), Field::DiameterM | Field::WaterDepthM);
+            if work == Work::Well {
+                doubt.field() != Field::VolumeL
+            } else {
+                !of_well
+            }
+        });
         (matters(work, &self.reading.stated)
             || doubted
             || (work == Work::Well && self.reading.length_m.is_some()))
@@ -94,6 +97,10 @@ impl Conversation<'_> {
                 Link::Correction | Link::None => states_something(stated),
             };
             return follows.then_some(Work::Dose);
+        }
+        // "Now it shows 0.3": a figure after a chlorine test is the next reading.
+        if work == Work::Residual && self.reading.bare.is_some() && self.reading.unread.is_empty() {
+            return Some(work);
         }
         let anew = self.reading.notes.contains(&Note::AsksAmount) && !linked;
         let names_a_product = stated.product.is_some() || product_doubted(&self.reading.doubts);
@@ -210,6 +217,12 @@ impl Conversation<'_> {
     fn added_to(&self, work: Work, base: &Facts, doubts: &[Doubt]) -> Facts {
         let stated = self.as_answer(work, base);
         let mut facts = merge(base, &stated, doubts);
+        if work == Work::Supply && stated.people.is_some() && stated.days.is_some() {
+            // So many people for so many days asks what to order, whatever there is.
+            facts.stock_ml = stated.stock_ml;
+            facts.stock_g = stated.stock_g;
+            facts.tablets = stated.tablets;
+        }
         match self.reading.link {
             Link::TwiceThat if stated.volume_l.is_none() => {
                 facts.volume_l = base.volume_l.map(|litres| litres * 2.0);
@@ -296,16 +309,18 @@ impl Conversation<'_> {
     fn base(&self, work: Work) -> Option<Base> {
         let stated = &self.reading.stated;
         let linked = self.reading.link != Link::None;
+        if work == Work::Residual
+            && let Some(next) = self.next_reading()
+        {
+            return Some(next);
+        }
         if let Some(asked) = self.asked().filter(|asked| asked.work == work) {
             let other_product = match (stated.product, asked.facts.product) {
                 (Some(new), Some(old)) => new != old,
                 (Some(_), None) | (None, _) => false,
             };
-            // Another product with its own figures is another question; so is a new reading.
-            let another = (other_product && !linked)
-                || (asked.urge == Urge::Invited
-                    && stated.residual_mg_per_l.is_some()
-                    && asked.facts.residual_mg_per_l.is_some());
+            // Another product with its own figures is another question.
+            let another = other_product && !linked;
             return (!another).then(|| Base {
                 facts: asked.facts.clone(),
                 notes: asked.notes.clone(),
@@ -342,6 +357,30 @@ impl Conversation<'_> {
             facts: last.facts.clone(),
             notes: last.notes.clone(),
             place: Place::Instead,
+        })
+    }
+
+    /// A new reading of the tank that was topped up before: what it holds and what is added stay.
+    fn next_reading(&self) -> Option<Base> {
+        let before = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES)?;
+        let stated = self.as_answer(Work::Residual, &Facts::default());
+        let again = before.topic == Topic::Residual
+            && before.facts.residual_mg_per_l.is_some()
+            && stated.residual_mg_per_l.is_some()
+            && self.asked().is_none_or(|asked| asked.urge == Urge::Invited);
+        let facts = Facts {
+            product: before.facts.product,
+            strength_percent: before.facts.strength_percent,
+            tablet_mg: before.facts.tablet_mg,
+            volume_l: before.facts.volume_l,
+            volume_system: before.facts.volume_system,
+            outbreak: before.facts.outbreak,
+            ..Facts::default()
+        };
+        again.then(|| Base {
+            facts,
+            notes: before.notes.clone(),
+            place: Place::Beside,
         })
     }
 
@@ -554,6 +593,7 @@ impl Conversation<'_> {
             facts,
             notes,
             at: self.now,
+            beside: Beside::default(),
         };
         self.changed(Say::Refused(refusal), |person| {
             person.talk = Talk::default().tell(answered);

@@ -12,11 +12,11 @@ use crate::treatment::{
     self, DecayEstimate, Detail, Order, Outcome, Stock, SupplyOrder, SupplyQuestion,
 };
 
-use super::bottle::{Bottle, Left, Place, WARN_DAYS, amount_told, date_of, drawn_by};
+use super::bottle::{Bottle, Drawn, Left, Place, WARN_DAYS, amount_told, date_of, drawn_by};
 use super::facts::product_doubted;
 use super::order;
-use super::person::{REMINDERS_MAX, Reminder, Waited};
-use super::say::{BottleLine, Kept, LeftLine, Say};
+use super::person::{Reminder, Waited};
+use super::say::{BottleLine, Kept, LeftLine, Say, Suffices};
 use super::state::ANSWER_LIVES_MINUTES;
 use super::{Conversation, Step};
 
@@ -151,11 +151,16 @@ impl Conversation<'_> {
         place: Place,
     ) -> Option<LeftLine> {
         let bottle = self.person.bottle_of(facts)?;
-        let left = self.drawn(bottle, outcome, place)?;
-        self.left_line(bottle, left)
+        match self.drawn(bottle, outcome, place)? {
+            Drawn::Left(left) => self.left_line(bottle, left),
+            Drawn::TooLittle(left) => Some(LeftLine {
+                suffices: Suffices::No,
+                ..self.left_line(bottle, left)?
+            }),
+        }
     }
 
-    fn drawn(&self, bottle: &Bottle, outcome: &Outcome, place: Place) -> Option<Left> {
+    fn drawn(&self, bottle: &Bottle, outcome: &Outcome, place: Place) -> Option<Drawn> {
         // A plan or a recipe for later takes nothing.
         match outcome.detail {
             Detail::Dilution(_) | Detail::Plain | Detail::Residual(_) | Detail::Well(_) => {}
@@ -165,7 +170,11 @@ impl Conversation<'_> {
         }
         let product = bottle.product?;
         let amount = drawn_by(&outcome.measure, product.form())?;
-        Some(bottle.left?.draw(amount, place, self.now))
+        let left = bottle.left?;
+        Some(
+            left.draw(amount, place, self.now)
+                .map_or(Drawn::TooLittle(left), Drawn::Left),
+        )
     }
 
     fn left_line(&self, bottle: &Bottle, left: Left) -> Option<LeftLine> {
@@ -173,6 +182,7 @@ impl Conversation<'_> {
         Some(LeftLine {
             form: bottle.product?.form(),
             amount: left.amount,
+            suffices: Suffices::Yes,
             treats_litres: self.treats(bottle, left.amount),
             days_left: days,
         })
@@ -193,7 +203,7 @@ impl Conversation<'_> {
             clarity: None,
         };
         match treatment::treat(&Order::Supply(order)).ok()?.detail {
-            Detail::Supply(supply) => Some(supply.treats_litres),
+            Detail::Supply(supply) => Some(three_figures_down(supply.treats_litres)),
             Detail::Choice(_)
             | Detail::Dilution(_)
             | Detail::JarTest(_)
@@ -233,7 +243,10 @@ impl Conversation<'_> {
         let Some(bottle) = person.bottle_of(&answer.facts).cloned() else {
             return step;
         };
-        let left = self.drawn(&bottle, &answer.outcome, place).or(bottle.left);
+        let left = match self.drawn(&bottle, &answer.outcome, place) {
+            Some(Drawn::Left(left)) => Some(left),
+            Some(Drawn::TooLittle(_)) | None => bottle.left,
+        };
         person.put_first(Bottle { left, ..bottle });
         step
     }
@@ -382,7 +395,7 @@ impl Conversation<'_> {
         let work = self.person.talk.work(self.now, ANSWER_LIVES_MINUTES);
         let reminder = last.into_iter().chain(work).find_map(|last| {
             let answer = self
-                .work_out(last.topic, &last.facts, &last.notes, Vec::new())
+                .work_out(last.topic, &last.facts, &last.notes, &last.beside)
                 .ok()?;
             self.reminder_for(last.topic, &last.facts, &answer.outcome)
         });
@@ -390,9 +403,7 @@ impl Conversation<'_> {
             return self.unchanged(Say::NothingToWaitFor);
         };
         self.changed(Say::WillRemind(reminder), |person| {
-            person.reminders.push(reminder);
-            let over = person.reminders.len().saturating_sub(REMINDERS_MAX);
-            person.reminders.drain(..over);
+            person.promise(Some(reminder));
         })
     }
 
@@ -456,4 +467,13 @@ const fn is_smelt(product: Product) -> bool {
         | Product::IodineTincture
         | Product::PovidoneIodine => false,
     }
+}
+
+/// What a bottle treats is counted, not measured: three figures, downward.
+fn three_figures_down(litres: f64) -> f64 {
+    if litres < 1000.0 {
+        return litres.floor();
+    }
+    let step = 10.0_f64.powf(litres.log10().floor() - 2.0);
+    (litres / step * (1.0 + 1e-9)).floor() * step
 }

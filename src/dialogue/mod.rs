@@ -22,7 +22,7 @@ mod variants;
 use jiff::Timestamp;
 
 use crate::parser::{Note, Reading};
-use crate::request::{Facts, Field, Refusal, Request, Topic, Work};
+use crate::request::{Facts, Field, Product, Refusal, Request, Topic, Work};
 use crate::treatment::{self, AdjustOrder};
 
 pub use bottle::{Bottle, Draw, Left, WARN_DAYS};
@@ -55,7 +55,7 @@ pub fn step(person: &Person, reading: &Reading, now: Timestamp) -> Step {
         reading,
         now,
     };
-    conversation.with_second_questions(conversation.step())
+    conversation.step()
 }
 
 #[derive(Clone, Copy)]
@@ -99,11 +99,7 @@ impl Conversation<'_> {
                 Facts {
                     pore_um: self.reading.stated.pore_um,
                     sky: self.reading.stated.sky,
-                    product: self
-                        .reading
-                        .stated
-                        .product
-                        .filter(|_| topic == Topic::Storage),
+                    product: self.product_to_keep(topic),
                     ..self.reading.request.facts.clone()
                 },
                 Vec::new(),
@@ -117,6 +113,23 @@ impl Conversation<'_> {
             Topic::Well => self.gather(Work::Well),
             Topic::Unclear => self.unclear(),
         }
+    }
+
+    /// The product that is to be kept: the one named, or the one spoken of before.
+    fn product_to_keep(&self, topic: Topic) -> Option<Product> {
+        if topic != Topic::Storage {
+            return None;
+        }
+        let before = || {
+            let work = self.person.talk.work(self.now, ANSWER_LIVES_MINUTES);
+            work.and_then(|work| work.facts.product)
+        };
+        let current = || self.person.current().and_then(|bottle| bottle.product);
+        self.reading.stated.product.or_else(|| {
+            let asks = self.reading.notes.contains(&Note::OfProduct)
+                && !facts::product_doubted(&self.reading.doubts);
+            asks.then(|| before().or_else(current)).flatten()
+        })
     }
 
     fn notes(&self) -> Vec<Note> {
@@ -163,7 +176,7 @@ impl Conversation<'_> {
         let Some(last) = self.person.talk.last(self.now, ANSWER_LIVES_MINUTES) else {
             return self.unchanged(Say::NothingBefore);
         };
-        match self.work_out(last.topic, &last.facts, &last.notes, Vec::new()) {
+        match self.work_out(last.topic, &last.facts, &last.notes, &last.beside) {
             Ok(answer) => self.unchanged(say(Box::new(answer))),
             Err(_) => self.unchanged(Say::NothingBefore),
         }
@@ -186,7 +199,7 @@ impl Conversation<'_> {
         }) {
             Ok(outcome) => {
                 let mut answer = Answer::plain(Topic::Dose, last.facts.clone(), outcome);
-                answer.left = self.left_after(&last.facts, &answer.outcome, Place::Instead);
+                answer.beside.left = self.left_after(&last.facts, &answer.outcome, Place::Instead);
                 self.drawing(Step {
                     say: Say::Adjusted(Box::new(answer), change),
                     ..self.unchanged(Say::NothingBefore)
@@ -243,22 +256,37 @@ impl Conversation<'_> {
         notes: Vec<Note>,
         place: Place,
     ) -> Step {
-        match self.work_out(topic, &facts, &notes, remembered.clone()) {
+        let mut beside = Beside {
+            remembered: remembered.clone(),
+            ..Beside::default()
+        };
+        match self.work_out(topic, &facts, &notes, &beside) {
             Ok(mut answer) => {
                 answer.place = place;
-                answer.left = self.left_after(&facts, &answer.outcome, place);
-                answer.estimate = self.estimate(&facts);
+                beside.left = self.left_after(&facts, &answer.outcome, place);
+                for also in &self.reading.also {
+                    if *also == Topic::Remind {
+                        // No need to ask again for what can be promised at once.
+                        beside.reminder = self.reminder_for(topic, &facts, &answer.outcome);
+                    } else {
+                        beside.seen.push(*also);
+                    }
+                }
+                answer.beside = beside.clone();
+                let reminder = beside.reminder;
                 let answered = Answered {
                     topic,
                     facts,
                     notes,
                     at: self.now,
+                    beside,
                 };
                 let invitation = self.invitation(&answer, &answered);
                 let say = Say::Answer(Box::new(answer));
                 self.drawing(Step {
                     remembered,
                     ..self.changed(say, |person| {
+                        person.promise(reminder);
                         let talk = std::mem::take(&mut person.talk).tell(answered);
                         person.talk = match invitation {
                             Some(asked) => talk.ask(asked),
@@ -283,7 +311,7 @@ impl Conversation<'_> {
         topic: Topic,
         facts: &Facts,
         notes: &[Note],
-        remembered: Vec<Field>,
+        beside: &Beside,
     ) -> Result<Answer, Unanswered> {
         let order = order::order(topic, facts, notes).map_err(Unanswered::Missing)?;
         if topic == Topic::Dose
@@ -300,7 +328,7 @@ impl Conversation<'_> {
         if notes.contains(&Note::LowerEnd) {
             extra.push(Extra::LowerFigure);
         }
-        if !remembered.is_empty() {
+        if !beside.remembered.is_empty() {
             extra.push(Extra::FromMemory);
         }
         if self.bottle_is_old(facts) {
@@ -312,30 +340,10 @@ impl Conversation<'_> {
             if_high: variants.high,
             if_sunny: variants.sunny,
             extra,
+            estimate: self.estimate(facts),
+            beside: beside.clone(),
             ..Answer::plain(topic, facts.clone(), outcome)
         })
-    }
-
-    /// Questions that were seen beside the one that is answered. A reminder is set at once.
-    fn with_second_questions(&self, mut step: Step) -> Step {
-        if self.reading.also.is_empty() {
-            return step;
-        }
-        let Say::Answer(answer) = &mut step.say else {
-            return step;
-        };
-        for topic in &self.reading.also {
-            if *topic == Topic::Remind {
-                let reminder = self.reminder_for(answer.topic, &answer.facts, &answer.outcome);
-                if let (Some(reminder), Some(person)) = (reminder, &mut step.person) {
-                    answer.reminder = Some(reminder);
-                    person.reminders.push(reminder);
-                }
-            } else {
-                answer.seen.push(*topic);
-            }
-        }
-        step
     }
 }
 

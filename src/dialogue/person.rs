@@ -80,7 +80,7 @@ pub enum Waited {
 }
 
 /// More reminders than this at once are a slip.
-pub(super) const REMINDERS_MAX: usize = 5;
+const REMINDERS_MAX: usize = 5;
 
 impl Person {
     /// The bottle used last.
@@ -94,6 +94,13 @@ impl Person {
         self.bottles.retain(|other| !other.is_same(&bottle));
         self.bottles.insert(0, bottle);
         self.bottles.truncate(BOTTLES_MAX);
+    }
+
+    /// A message at the end of a wait; the oldest of too many are dropped.
+    pub(super) fn promise(&mut self, reminder: Option<Reminder>) {
+        self.reminders.extend(reminder);
+        let over = self.reminders.len().saturating_sub(REMINDERS_MAX);
+        self.reminders.drain(..over);
     }
 
     /// The bottle that facts rest on.

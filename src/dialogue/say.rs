@@ -1,5 +1,7 @@
 //! What to say, before anybody puts it into words.
 
+use serde::{Deserialize, Serialize};
+
 use crate::parser::Doubt;
 use crate::quantity::UnitSystem;
 use crate::request::{Change, Facts, Field, Form, Product, Refusal, Topic, Work};
@@ -92,17 +94,37 @@ pub struct BottleLine {
     pub ageing: Option<Ageing>,
 }
 
+/// Whether a bottle holds the dose.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Suffices {
+    /// It holds less.
+    No,
+    /// It does.
+    Yes,
+}
+
 /// How much is left in a bottle.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct LeftLine {
     /// How it is measured.
     pub form: Form,
     /// mL, grams or tablets.
     pub amount: f64,
+    /// Whether there was enough of it for the dose.
+    pub suffices: Suffices,
     /// Litres of clear water that this treats, where the label's figure is known.
     pub treats_litres: Option<f64>,
     /// Days at the person's own pace, where under a week.
     pub days_left: Option<f64>,
+}
+
+impl LeftLine {
+    /// Whether something must be done about it.
+    #[must_use]
+    pub fn warns(&self) -> bool {
+        self.amount <= 0.0 || self.days_left.is_some() || self.suffices == Suffices::No
+    }
 }
 
 /// An answer with the facts it rests on.
@@ -124,16 +146,27 @@ pub struct Answer {
     pub if_sunny: Option<Outcome>,
     /// What else must be said.
     pub extra: Vec<Extra>,
-    /// How much is left in the remembered bottle after this dose.
-    pub left: Option<LeftLine>,
     /// What may be left of an old bottle's strength; no dose counts on it.
     pub estimate: Option<DecayEstimate>,
+    /// What was counted, promised and noticed beside it.
+    pub beside: Beside,
+    /// Whether it stands beside the answer before or in its place.
+    pub(super) place: Place,
+}
+
+/// What was counted, promised and noticed beside an answer. It is kept with the answer, so that
+/// `more` goes on exactly where the first message ended.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Beside {
+    /// Facts that came from a remembered bottle.
+    pub remembered: Vec<Field>,
+    /// How much is left in the remembered bottle after this dose.
+    pub left: Option<LeftLine>,
     /// A reminder that was set along with it.
     pub reminder: Option<Reminder>,
     /// Further questions that were seen and wait.
     pub seen: Vec<Topic>,
-    /// Whether it stands beside the answer before or in its place.
-    pub(super) place: Place,
 }
 
 impl Answer {
@@ -148,10 +181,13 @@ impl Answer {
             if_high: None,
             if_sunny: None,
             extra: Vec::new(),
-            left: None,
             estimate: None,
-            reminder: None,
-            seen: Vec::new(),
+            beside: Beside {
+                remembered: Vec::new(),
+                left: None,
+                reminder: None,
+                seen: Vec::new(),
+            },
             place: Place::Beside,
         }
     }

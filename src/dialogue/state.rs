@@ -22,6 +22,8 @@ use serde::{Deserialize, Serialize};
 use crate::parser::Note;
 use crate::request::{Facts, Field, Topic, Work};
 
+use super::say::Beside;
+
 /// A question of ours waits for its answer this long.
 pub const QUESTION_LIVES_MINUTES: i64 = 60;
 /// A few words with a new fact are about the last answer this long.
@@ -92,6 +94,9 @@ pub struct Answered {
     pub notes: Vec<Note>,
     /// When.
     pub at: Timestamp,
+    /// What was counted, promised and seen beside it.
+    #[serde(default)]
+    pub beside: Beside,
 }
 
 impl Talk {

@@ -113,6 +113,8 @@ pub enum Concept {
     IodineTablet,
     IodineTincture,
     JarTest,
+    KeepIt,
+    KeepProduct,
     Kilogram,
     Kilometre,
     Label,

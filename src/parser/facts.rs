@@ -525,9 +525,7 @@ pub(super) fn well(text: Text<'_>) -> WellSize {
         }
         // The depth of the well is not the depth of its water.
         (Some(_), _) | (None, Some(_)) if size.water_depth_m.is_none() => {
-            if says_well(text) {
-                size.doubts.push(Doubt::WellDepthOnly);
-            }
+            size.doubts.push(Doubt::WellDepthOnly);
         }
         (_, _) => {}
     }

@@ -14,9 +14,6 @@ use super::lexicon::Lexicon;
 use super::scope::Scope;
 use super::tag::Item;
 
-/// A part with fewer words says nothing by itself.
-const WORDS_MIN: usize = 2;
-
 /// Topics beside `first` that the message asks about.
 pub(super) fn questions(
     items: &[Item],
@@ -52,7 +49,7 @@ pub(super) fn questions(
     }
     let parts: Vec<&[Item]> = items
         .split(|item| item.ends_sentence() || item.is(Concept::And) || item.is_sign(&[',', '?']))
-        .filter(|part| part.len() >= WORDS_MIN)
+        .filter(|part| !part.is_empty())
         .collect();
     if parts.len() < 2 {
         return Vec::new();
@@ -86,7 +83,10 @@ fn asked_by(text: Text<'_>) -> Option<Topic> {
     if reminds && !figures {
         return Some(Topic::Remind);
     }
-    if says(Concept::Storage) && !figures && !says(Concept::Fire) {
+    if (says(Concept::Storage) || says(Concept::KeepIt) || says(Concept::KeepProduct))
+        && !figures
+        && !says(Concept::Fire)
+    {
         return Some(Topic::Storage);
     }
     if says(Concept::Boil) && says(Concept::HowLong) {

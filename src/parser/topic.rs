@@ -268,7 +268,11 @@ impl Signals<'_> {
         ]);
         let solution = self.says(Concept::Solution) || self.says(Concept::MakeWord);
         let made = self.says(Concept::Solution) && self.says(Concept::MakeWord);
-        (purpose && (self.strength_mentioned || made || (solution && self.product.mentioned)))
+        (purpose
+            && (self.strength_mentioned
+                || made
+                || self.says(Concept::Solution)
+                || (solution && self.product.mentioned)))
             || (self.percentages >= 2 && solution)
     }
 
@@ -491,11 +495,12 @@ impl Signals<'_> {
     }
 
     fn storage(&self) -> bool {
-        self.text.mentions(Concept::Storage)
-            && (self.text.mentions(Concept::TreatedWater)
-                || self.text.mentions(Concept::Water)
-                || self.says(Concept::Container)
-                || self.product_stated())
+        self.any(&[Concept::KeepIt, Concept::KeepProduct])
+            || self.text.mentions(Concept::Storage)
+                && (self.text.mentions(Concept::TreatedWater)
+                    || self.text.mentions(Concept::Water)
+                    || self.says(Concept::Container)
+                    || self.product_stated())
     }
 
     fn sun_only(&self) -> bool {
@@ -577,7 +582,8 @@ pub(super) fn keeps_product(text: Text<'_>) -> bool {
         .iter()
         .enumerate()
         .any(|(i, item)| item.concept().is_some_and(is_product_word) && text.scope.stated(i));
-    product && !text.mentions(Concept::TreatedWater) && !text.mentions(Concept::Water)
+    let of_water = text.mentions(Concept::TreatedWater) || text.mentions(Concept::Water);
+    (product && !of_water) || text.says(Concept::KeepProduct)
 }
 
 /// "My bottle", "our bleach".

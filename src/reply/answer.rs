@@ -13,6 +13,10 @@ use crate::treatment::{
 use super::catalog::{Args, CatalogError};
 use super::phrase::Phrases;
 
+/// So many sources are told, the figure's own first: each costs a third of an SMS. The JSON has
+/// them all.
+const SOURCES_TOLD: usize = 3;
+
 /// An answer in sentences.
 pub(super) struct Sentences {
     /// Dose and wait: goes out whatever its length.
@@ -46,15 +50,18 @@ impl Phrases<'_> {
         }
         let conditions = self.conditions(answer, &mut said)?;
         tail.extend(conditions);
-        if let Some(left) = &answer.left {
-            tail.push(self.left(left)?);
-        }
         tail.extend(self.particulars(answer)?);
+        // What is left in the bottle comes after what the dose does not kill.
+        let mut left = answer.beside.left.as_ref().filter(|left| !left.warns());
         for caution in rest {
             if !said.cautions.contains(&caution) {
                 tail.push(self.caution(caution)?);
             }
+            if caution == Caution::CryptosporidiumSurvives {
+                tail.extend(left.take().map(|left| self.left(left)).transpose()?);
+            }
         }
+        tail.extend(left.map(|left| self.left(left)).transpose()?);
         if let Some(covers) = outcome.covers.filter(|_| answer.topic != Topic::Choose) {
             tail.push(self.covers(covers)?);
             if covers.cryptosporidium != Cover::Yes {
@@ -126,12 +133,15 @@ impl Phrases<'_> {
     /// What was noticed, promised or counted beside the answer itself.
     fn beside(self, answer: &Answer) -> Written<Vec<String>> {
         let mut sentences = Vec::new();
-        if let Some(reminder) = &answer.reminder {
+        if let Some(reminder) = &answer.beside.reminder {
             sentences.push(self.will_remind(reminder)?);
         }
-        for topic in &answer.seen {
+        for topic in &answer.beside.seen {
             let name = self.plain(&format!("topic-{}", <&str>::from(*topic)))?;
             sentences.push(self.message("seen", &Args::new().text("topic", name))?);
+        }
+        if let Some(left) = answer.beside.left.as_ref().filter(|left| left.warns()) {
+            sentences.push(self.left(left)?);
         }
         for extra in &answer.extra {
             match extra {
@@ -467,7 +477,7 @@ impl Phrases<'_> {
             Some(_) | None => String::new(),
         };
         let mut sources = Vec::new();
-        for source in &outcome.sources {
+        for source in outcome.sources.iter().take(SOURCES_TOLD) {
             sources.push(self.source(*source)?);
         }
         self.message(

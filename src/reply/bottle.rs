@@ -3,8 +3,8 @@
 //! In: what is remembered of a bottle, what is left in it, what its age means.
 //! Out: sentences.
 
-use crate::dialogue::{Answer, BottleLine, Kept, LeftLine, Reminder};
-use crate::request::Facts;
+use crate::dialogue::{Answer, BottleLine, Kept, LeftLine, Reminder, Suffices};
+use crate::request::{Facts, Form};
 use crate::treatment::{Ageing, Replace};
 
 use super::answer::Written;
@@ -85,8 +85,17 @@ impl Phrases<'_> {
         if left.amount <= 0.0 {
             return self.plain("left-empty");
         }
-        let amount = self.amount(left.form, left.amount)?;
+        let amount = match left.form {
+            Form::Liquid if left.amount >= 1000.0 => self.message(
+                "volume-litres",
+                &Args::new().text("value", self.figure(left.amount / 1000.0, 2)),
+            )?,
+            Form::Liquid | Form::Powder | Form::Tablets => self.amount(left.form, left.amount)?,
+        };
         let args = Args::new().text("amount", amount);
+        if left.suffices == Suffices::No {
+            return self.message("left-short", &args);
+        }
         let sentence = match left.treats_litres {
             Some(litres) => self.message("left", &args.text("litres", self.litres(litres)?))?,
             None => self.message("left-amount", &args)?,

@@ -138,7 +138,7 @@ fn adjusted(phrases: Phrases<'_>, answer: &Answer, change: Change) -> Result<Str
         key,
         &Args::new().text("measure", measure).text("wait", wait),
     )?;
-    match &answer.left {
+    match &answer.beside.left {
         Some(left) => Ok(format!("{text} {}", phrases.left(left)?)),
         None => Ok(text),
     }

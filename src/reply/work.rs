@@ -176,6 +176,7 @@ impl Phrases<'_> {
         finding: &JarFinding,
         said: &mut Said,
     ) -> Written<String> {
+        said.cautions.push(Caution::RetestLater);
         let args = Args::new()
             .text("aim", self.figure(finding.aim_mg_per_l, 1))
             .text("jar", self.litres(finding.jar_litres)?);
@@ -187,7 +188,6 @@ impl Phrases<'_> {
                 ml_per_jar,
                 ml_per_1000_l,
             } => {
-                said.cautions.push(Caution::RetestLater);
                 let args = args
                     .text("dose", self.millilitres(ml_per_jar)?)
                     .text("each", self.millilitres(ml_per_1000_l)?)

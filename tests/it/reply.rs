@@ -78,7 +78,9 @@ fn check_figures(message: &str) {
     numbers(&json["request"], &mut known);
     numbers(&json["answer"], &mut known);
     let mut said = vec![answered.reply];
-    if json["request"]["topic"] != "exposure" {
+    let alone =
+        ["exposure", "stock"].contains(&json["request"]["topic"].as_str().unwrap_or_default());
+    if !alone {
         said.push(office.hear("p", "more", noon()).reply);
     }
     for text in said {
