@@ -382,6 +382,8 @@ pub enum Taken {
     AtTap,
     /// From the can or cup that people drink from.
     AtUse,
+    /// From a well that was shocked.
+    InWell,
 }
 
 /// One jar of a jar test.
@@ -573,6 +575,12 @@ pub struct Facts {
     pub jars: Vec<JarReading>,
     /// Size of one jar, L.
     pub jar_l: Option<f64>,
+    /// How a jar test is done is asked.
+    pub asks_jar_method: bool,
+    /// The people are patients of a clinic.
+    pub patients: bool,
+    /// How old the bottle is, days.
+    pub age_days: Option<f64>,
     /// Stock of liquid, mL.
     pub stock_ml: Option<f64>,
     /// Stock of powder, g.
@@ -598,4 +606,129 @@ pub struct Request {
     pub topic: Topic,
     /// What is said.
     pub facts: Facts,
+}
+
+impl Facts {
+    /// The facts that belong to a topic (the contract's table).
+    #[must_use]
+    pub fn of_topic(&self, topic: Topic) -> Self {
+        let all = self.clone();
+        let none = Self::default();
+        match topic {
+            Topic::Dose => Self {
+                product: all.product,
+                strength_percent: all.strength_percent,
+                tablet_mg: all.tablet_mg,
+                label_litres: all.label_litres,
+                volume_l: all.volume_l,
+                volume_system: all.volume_system,
+                clarity: all.clarity,
+                temperature_c: all.temperature_c,
+                chill: all.chill,
+                ph: all.ph,
+                sewage: all.sewage,
+                chemical: all.chemical,
+                person: all.person,
+                ..none
+            },
+            Topic::Boil => Self {
+                altitude_m: all.altitude_m,
+                height: all.height,
+                volume_l: all.volume_l,
+                volume_system: all.volume_system,
+                clarity: all.clarity,
+                ..none
+            },
+            Topic::Sun => Self {
+                sky: all.sky,
+                volume_l: all.volume_l,
+                volume_system: all.volume_system,
+                clarity: all.clarity,
+                ..none
+            },
+            Topic::Filter => Self {
+                pore_um: all.pore_um,
+                sewage: all.sewage,
+                ..none
+            },
+            Topic::Choose => Self {
+                have: all.have,
+                clarity: all.clarity,
+                sewage: all.sewage,
+                chemical: all.chemical,
+                person: all.person,
+                altitude_m: all.altitude_m,
+                height: all.height,
+                temperature_c: all.temperature_c,
+                chill: all.chill,
+                ..none
+            },
+            Topic::Adjust => Self {
+                change: all.change,
+                ..none
+            },
+            Topic::Residual => Self {
+                residual_mg_per_l: all.residual_mg_per_l,
+                volume_l: all.volume_l,
+                volume_system: all.volume_system,
+                strength_percent: all.strength_percent,
+                minutes: all.minutes,
+                ..none
+            },
+            Topic::Well => Self {
+                diameter_m: all.diameter_m,
+                water_depth_m: all.water_depth_m,
+                product: all.product,
+                strength_percent: all.strength_percent,
+                ..none
+            },
+            Topic::Dilute => Self {
+                target_percent: all.target_percent,
+                product: all.product,
+                strength_percent: all.strength_percent,
+                tablet_mg: all.tablet_mg,
+                volume_l: all.volume_l,
+                volume_system: all.volume_system,
+                ..none
+            },
+            Topic::Supply => Self {
+                product: all.product,
+                strength_percent: all.strength_percent,
+                stock_ml: all.stock_ml,
+                stock_g: all.stock_g,
+                tablets: all.tablets,
+                tablet_mg: all.tablet_mg,
+                people: all.people,
+                days: all.days,
+                ..none
+            },
+            Topic::Stock => Self {
+                product: all.product,
+                strength_percent: all.strength_percent,
+                tablet_mg: all.tablet_mg,
+                opened: all.opened,
+                stock_ml: all.stock_ml,
+                ..none
+            },
+            Topic::Settings => Self {
+                set_lang: all.set_lang,
+                set_units: all.set_units,
+                ..none
+            },
+            Topic::Exposure => Self {
+                product: all.product,
+                ..none
+            },
+            Topic::Forget
+            | Topic::Help
+            | Topic::Illness
+            | Topic::More
+            | Topic::Remind
+            | Topic::Start
+            | Topic::Stop
+            | Topic::Storage
+            | Topic::Unclear
+            | Topic::Why => none,
+        }
+    }
 }

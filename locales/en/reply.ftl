@@ -103,7 +103,7 @@ dilute-any-volume = For any amount: one part of it + { $parts } parts of water.
 ## Chlorine tests
 
 residual-enough = { $reading } mg/L is enough (least { $least }). Keep it covered and drink it within { $keeps }.
-residual-enough-at-use = { $reading } mg/L is enough in the can people drink from (least { $atuse }), too little { $retest } after the dose (least { $aim }). When was it tested?
+residual-enough-at-use = { $reading } mg/L. { $retest } after the dose: too little (least { $aim }), do not drink. In the can people drink from, up to { $keeps }: enough (least { $atuse }). Which is it?
 residual-low = { $reading } mg/L is too little, least { $aim }. Do not drink it yet: add chlorine, wait { $retest }, test again. For the amount send litres, product and %.
 residual-add = { $reading } mg/L is too little. To { $volume } add { $measure } of { $product }, stir, wait { $wait }, test again: at least { $aim } mg/L before anybody drinks.
 residual-too-early = { $reading } mg/L, but too early to tell. Test again { $retest } after the dose: at least { $aim } mg/L.
@@ -113,6 +113,8 @@ residual-stale = { $reading } mg/L, and treated more than { $keeps } ago: treat 
 residual-no-kit = Without a kit: { $retest } after the dose it must smell faintly of chlorine. No smell: the same dose once more, wait { $retest }. Still none: do not drink it.
 residual-no-smell = No smell: add the same dose once more, wait { $retest }, smell again. Still no smell of chlorine: do not drink it. Boil it or find clearer water.
 residual-smells = A faint smell of chlorine after the wait is good: drink it. If it is strong, let it stand open or pour it between clean cans.
+residual-well-not-ready = { $reading } mg/L: the well is not ready. DO NOT DRINK. Go on pumping out until { $ready } mg/L or less, then treat its water before drinking until it tests clean.
+residual-well-ready = { $reading } mg/L: the well is pumped out enough ({ $ready } or less). Go on treating its water before drinking until it tests clean.
 residual-zero = Zero again? The water eats chlorine: clear it, or test doses in buckets (jar test).
 
 ## Jar test
@@ -121,6 +123,7 @@ jar-found = Jar test: { $dose } in { $jar } leaves { $aim } mg/L. That is { $eac
 jar-found-tank = Jar test: { $dose } in { $jar } leaves { $aim } mg/L. For { $tank }: { $measure } of the same solution, stir, wait { $wait }, test again.
 jar-all-above = All jars are over { $aim } mg/L: repeat the test with less in each { $jar }.
 jar-all-below = No jar reached { $aim } mg/L: repeat the test with more in each { $jar }.
+jar-how-to = Jar test: { $doses } mL of { $percent }% solution into four buckets of { $jar }, stir, wait { $wait }, test each. Send the mL and what each shows. Aim { $aim } mg/L.
 jar-uneven = More solution must leave more chlorine; these readings go up and down. Please repeat the jar test.
 
 ## Stock and people
@@ -325,6 +328,7 @@ first-aid = GET MEDICAL HELP NOW. Swallowed: rinse mouth, sips of water if awake
 first-aid-powder = GET MEDICAL HELP NOW. Swallowed: rinse mouth, sips of water if awake, do NOT make vomit. Skin: brush off. Eye, skin: rinse { $rinse }. Gas: fresh air.
 unsure = Swallowed or splashed? Then rinse, do NOT make vomit, get medical help. If you only want the dose, send just product, % and litres.
 illness = Give ORS in small sips, go on breastfeeding. To a clinic NOW if blood, sunken eyes, no urine, very weak or cannot drink. I cannot diagnose.
+illness-danger = TO A CLINIC NOW. Nothing by mouth if unconscious or cannot swallow. Awake: ORS in small sips on the way, go on breastfeeding. I cannot diagnose.
 illness-feeding = Mix ORS as its packet says, in safe water. Go on giving food.
 illness-water = Treat all drinking water now, wash hands with soap, tell the health office if more than one is ill.
 

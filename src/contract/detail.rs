@@ -92,6 +92,7 @@ pub struct ResidualJson {
     pub most_mg_per_l: f64,
     pub retest_min: u32,
     pub keeps_h: u32,
+    pub well_ready_mg_per_l: f64,
 }
 
 /// A jar test.
@@ -103,6 +104,8 @@ pub struct JarTestJson {
     pub jar_l: f64,
     pub ml_per_jar: Option<f64>,
     pub ml_per_1000_l: Option<f64>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub first_jars_ml: Vec<f64>,
 }
 
 /// A stock.
@@ -255,6 +258,7 @@ impl From<&ResidualFinding> for ResidualJson {
             most_mg_per_l: rounded(finding.most_mg_per_l),
             retest_min: finding.retest_min,
             keeps_h: finding.keeps_h,
+            well_ready_mg_per_l: rounded(finding.well_ready_mg_per_l),
         }
     }
 }
@@ -264,6 +268,7 @@ impl From<&JarFinding> for JarTestJson {
         let (verdict, ml_per_jar, ml_per_1000_l) = match finding.verdict {
             JarVerdict::AllAbove => ("all-above", None, None),
             JarVerdict::AllBelow => ("all-below", None, None),
+            JarVerdict::HowTo { .. } => ("how-to", None, None),
             JarVerdict::Uneven => ("uneven", None, None),
             JarVerdict::Found {
                 ml_per_jar,
@@ -276,6 +281,13 @@ impl From<&JarFinding> for JarTestJson {
             jar_l: rounded(finding.jar_litres),
             ml_per_jar: ml_per_jar.map(rounded),
             ml_per_1000_l: ml_per_1000_l.map(rounded),
+            first_jars_ml: match finding.verdict {
+                JarVerdict::HowTo { ml } => ml.to_vec(),
+                JarVerdict::AllAbove
+                | JarVerdict::AllBelow
+                | JarVerdict::Found { .. }
+                | JarVerdict::Uneven => Vec::new(),
+            },
         }
     }
 }

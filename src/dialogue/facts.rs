@@ -8,7 +8,7 @@ pub(super) fn refusal_of(facts: &Facts, notes: &[Note]) -> Option<Refusal> {
     let iodine = facts.product.is_some_and(|product| product.is_iodine());
     if facts.chemical {
         Some(Refusal::Chemical)
-    } else if iodine && (!iodine_suits(facts) || notes.contains(&Note::LongUse)) {
+    } else if iodine && !iodine_suits(facts, notes) {
         Some(Refusal::IodineUnsuitable)
     } else {
         None
@@ -19,11 +19,13 @@ pub(super) fn product_doubted(doubts: &[Doubt]) -> bool {
     doubts.iter().any(|doubt| doubt.field() == Field::Product)
 }
 
-fn iodine_suits(facts: &Facts) -> bool {
-    !facts.person.iter().any(|person| match person {
-        Drinker::Infant | Drinker::Pregnant | Drinker::Thyroid => true,
-        Drinker::WeakImmunity => false,
-    })
+/// Whether iodine may be drunk by whom and for as long as is told.
+pub(super) fn iodine_suits(facts: &Facts, notes: &[Note]) -> bool {
+    !notes.contains(&Note::LongUse)
+        && !facts.person.iter().any(|person| match person {
+            Drinker::Infant | Drinker::Pregnant | Drinker::Thyroid => true,
+            Drinker::WeakImmunity => false,
+        })
 }
 
 /// Whether a message states anything that a dose depends on.
@@ -121,6 +123,7 @@ pub(super) fn merge(base: &Facts, stated: &Facts, doubts: &[Doubt]) -> Facts {
         facts.chill = stated.chill;
     }
     facts.ph = stated.ph.or(facts.ph);
+    facts.patients |= stated.patients;
     for (slot, new) in [
         (&mut facts.diameter_m, stated.diameter_m),
         (&mut facts.water_depth_m, stated.water_depth_m),
@@ -136,6 +139,13 @@ pub(super) fn merge(base: &Facts, stated: &Facts, doubts: &[Doubt]) -> Facts {
     ] {
         *slot = new.or(*slot);
     }
+    if stated.altitude_m.is_some() || stated.height.is_some() {
+        facts.altitude_m = stated.altitude_m;
+        facts.height = stated.height;
+    }
+    facts.sky = stated.sky.or(facts.sky);
+    facts.pore_um = stated.pore_um.or(facts.pore_um);
+    facts.asks_jar_method = stated.asks_jar_method;
     facts.purpose = stated.purpose.or(facts.purpose);
     facts.taken = stated.taken.or(facts.taken);
     facts.nose = stated.nose.or(facts.nose);

@@ -7,15 +7,18 @@
 
 use crate::parser::{Doubt, Link, Note, strength_limit};
 use crate::quantity::{UnitSystem, limit};
-use crate::request::{Facts, Field, LabelFigure, Product, Refusal, Topic, Work};
-use crate::treatment::{self, Detail, ResidualVerdict};
+use crate::request::{Facts, Field, LabelFigure, Product, Purpose, Refusal, Taken, Topic, Work};
+use crate::treatment::{self, Detail, JarVerdict, ResidualVerdict};
 
 use super::bottle::Place;
-use super::facts::{matters, merge, product_doubted, refusal_of, states_something};
+use super::facts::{iodine_suits, matters, merge, product_doubted, refusal_of, states_something};
 use super::order;
 use super::say::{Answer, Beside, Question, Say};
 use super::state::{ANSWER_LIVES_MINUTES, Answered, Asked, FOLLOW_UP_LIVES_MINUTES, Talk, Urge};
 use super::{Conversation, Step};
+
+/// A shocked well stands overnight and is pumped out the day after.
+const WELL_LIVES_MINUTES: i64 = 48 * 60;
 
 /// What a message adds to.
 struct Base {
@@ -28,7 +31,10 @@ impl Conversation<'_> {
     /// What a message that reads like a dose is about: "5%" alone may answer a question about a
     /// well.
     pub(super) fn meant_by_dose(&self) -> Work {
-        if self.reading.refusal.is_some() {
+        // "And for drinking, 40 L": whatever was spoken of before.
+        let to_drink =
+            self.reading.notes.contains(&Note::ToDrink) && self.reading.stated.volume_l.is_some();
+        if self.reading.refusal.is_some() || to_drink {
             return Work::Dose;
         }
         if let Some(asked) = self.asked().filter(|asked| asked.work != Work::Dose) {
@@ -38,7 +44,10 @@ impl Conversation<'_> {
                 Work::Dose
             };
         }
-        if self.adds_to_reading() {
+        let another_reading = self.reading.stated.residual_mg_per_l.is_some()
+            && self.reading.link != Link::None
+            && self.last_work_is(Topic::Residual);
+        if self.adds_to_reading() || another_reading {
             return Work::Residual;
         }
         self.follows().unwrap_or(Work::Dose)
@@ -46,13 +55,17 @@ impl Conversation<'_> {
 
     /// "The second tank shows 0.1, how much bleach do I add?" after a chlorine test.
     fn adds_to_reading(&self) -> bool {
-        let work = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES);
-        work.is_some_and(|work| work.topic == Topic::Residual)
+        self.last_work_is(Topic::Residual)
             && self.reading.notes.contains(&Note::AsksAmount)
             && self
                 .reading
                 .bare
                 .is_some_and(|bare| limit::RESIDUAL.check(bare).is_ok())
+    }
+
+    fn last_work_is(&self, topic: Topic) -> bool {
+        let work = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES);
+        work.is_some_and(|work| work.topic == topic)
     }
 
     /// Whether a message that reads like a dose answers our question about something else.
@@ -94,7 +107,9 @@ impl Conversation<'_> {
         if work == Work::Dose {
             let follows = match self.reading.link {
                 Link::FollowOn | Link::HalfThat | Link::TwiceThat => true,
-                Link::Correction | Link::None => states_something(stated),
+                Link::Correction | Link::None => {
+                    states_something(stated) || self.reading.notes.contains(&Note::DoubleIt)
+                }
             };
             return follows.then_some(Work::Dose);
         }
@@ -105,12 +120,21 @@ impl Conversation<'_> {
         let anew = self.reading.notes.contains(&Note::AsksAmount) && !linked;
         let names_a_product = stated.product.is_some() || product_doubted(&self.reading.doubts);
         let whole_dose = order::missing_for_dose(stated).is_empty();
+        // "And for one 20 L can?" is about water, even after a plan.
+        if work == Work::Supply && whole_dose && stated.people.is_none() {
+            return None;
+        }
         (self.states_what_matters(work) && !anew && (linked || !(names_a_product || whole_dose)))
             .then_some(work)
     }
 
     /// Puts the facts of a question together, and answers it or asks for the first that lacks.
     pub(super) fn gather(&self, work: Work) -> Step {
+        let stated = self.as_answer(work, &Facts::default());
+        self.about(work, &stated).gathered(work)
+    }
+
+    fn gathered(&self, work: Work) -> Step {
         let stated = &self.reading.stated;
         if work == Work::Dose {
             match self.reading.refusal {
@@ -132,6 +156,10 @@ impl Conversation<'_> {
         let mut notes = self.notes();
         let mut facts = self.as_answer(work, &Facts::default());
         let mut doubts = self.reading.doubts.clone();
+        if work == Work::Residual {
+            // A figure in mg/L is a reading here, no strength that is wanted.
+            doubts.retain(|doubt| *doubt != Doubt::StrengthIsTarget);
+        }
         let mut place = Place::Beside;
         if let Some(base) = self.base(work) {
             place = base.place;
@@ -165,8 +193,12 @@ impl Conversation<'_> {
             doubts.push(doubt);
         }
         let remembered = self.remember(work, &mut facts, &doubts);
+        let only_iodine = doubts.contains(&Doubt::IodineForm) && facts.product.is_none();
         if work == Work::Dose
-            && let Some(refusal) = refusal_of(&facts, &notes)
+            && let Some(refusal) = refusal_of(&facts, &notes).or_else(|| {
+                // Whatever its form.
+                (only_iodine && !iodine_suits(&facts, &notes)).then_some(Refusal::IodineUnsuitable)
+            })
         {
             return self.refuse_for(refusal, facts, notes);
         }
@@ -217,11 +249,20 @@ impl Conversation<'_> {
     fn added_to(&self, work: Work, base: &Facts, doubts: &[Doubt]) -> Facts {
         let stated = self.as_answer(work, base);
         let mut facts = merge(base, &stated, doubts);
+        let other_use = stated.purpose.is_some() && stated.purpose != base.purpose;
+        if work == Work::Dilute && other_use && stated.target_percent.is_none() {
+            // "And for hands?" asks for another strength.
+            facts.target_percent = None;
+        }
         if work == Work::Supply && stated.people.is_some() && stated.days.is_some() {
             // So many people for so many days asks what to order, whatever there is.
             facts.stock_ml = stated.stock_ml;
             facts.stock_g = stated.stock_g;
             facts.tablets = stated.tablets;
+        }
+        if self.reading.notes.contains(&Note::DoubleIt) && stated.volume_l.is_none() {
+            // Twice the water, or twice the dose? The litres settle it.
+            facts.volume_l = None;
         }
         match self.reading.link {
             Link::TwiceThat if stated.volume_l.is_none() => {
@@ -260,6 +301,14 @@ impl Conversation<'_> {
             Work::Residual if self.jars_lack_size() => {
                 stated.jar_l = stated.jar_l.or(stated.volume_l.take());
             }
+            Work::Residual if self.is_of_well(&stated) => {
+                stated.taken = Some(Taken::InWell);
+                let reading = self
+                    .reading
+                    .bare
+                    .and_then(|b| limit::RESIDUAL.check(b).ok());
+                stated.residual_mg_per_l = stated.residual_mg_per_l.or(reading);
+            }
             Work::Residual => {
                 // "The second tank shows 0.1": a bare reading beside the one before.
                 let reading = self
@@ -280,6 +329,10 @@ impl Conversation<'_> {
         {
             return;
         }
+        if asked == Some(Field::TargetPercent) && stated.purpose == Some(Purpose::Surfaces) {
+            // Named from the list that we gave.
+            stated.target_percent = Some(treatment::FLOORS_PERCENT);
+        }
         match self.reading.percents.as_slice() {
             [one, other] if stated.strength_percent.is_none() => {
                 stated.target_percent = Some(one.min(*other));
@@ -298,6 +351,16 @@ impl Conversation<'_> {
             }
             _ => {}
         }
+    }
+
+    /// A chlorine test after a well was shocked is the well's, unless a place is told.
+    fn is_of_well(&self, stated: &Facts) -> bool {
+        let work = self.person.talk.work(self.now, WELL_LIVES_MINUTES);
+        stated.taken.is_none()
+            && stated.volume_l.is_none()
+            && work.is_some_and(|work| {
+                work.topic == Topic::Well || work.facts.taken == Some(Taken::InWell)
+            })
     }
 
     fn jars_lack_size(&self) -> bool {
@@ -402,9 +465,16 @@ impl Conversation<'_> {
                 | ResidualVerdict::Smells
                 | ResidualVerdict::Stale
                 | ResidualVerdict::TooEarly
-                | ResidualVerdict::TooHigh => return None,
+                | ResidualVerdict::TooHigh
+                | ResidualVerdict::WellNotReady
+                | ResidualVerdict::WellReady => return None,
             },
-            Detail::JarTest(_) if answered.facts.volume_l.is_none() => Field::VolumeL,
+            Detail::JarTest(finding)
+                if answered.facts.volume_l.is_none()
+                    && matches!(finding.verdict, JarVerdict::Found { .. }) =>
+            {
+                Field::VolumeL
+            }
             Detail::Choice(_)
             | Detail::Dilution(_)
             | Detail::JarTest(_)
@@ -458,6 +528,11 @@ impl Conversation<'_> {
 
     /// A number without a unit, taken for what we asked.
     pub(super) fn bare_answer(&self, asked: &Asked, bare: f64) -> Step {
+        self.about(asked.work, &Facts::default())
+            .bare_answered(asked, bare)
+    }
+
+    fn bare_answered(&self, asked: &Asked, bare: f64) -> Step {
         let mut facts = asked.facts.clone();
         let metric = self.person.units.unwrap_or_default() == UnitSystem::Metric;
         let doubt = match asked.field {

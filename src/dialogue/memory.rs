@@ -9,7 +9,7 @@ use jiff::{SignedDuration, Timestamp};
 use crate::parser::{Doubt, Note, strength_limit};
 use crate::request::{Facts, Field, Form, LabelFigure, Product, Topic, Work};
 use crate::treatment::{
-    self, DecayEstimate, Detail, Order, Outcome, Stock, SupplyOrder, SupplyQuestion,
+    self, DecayEstimate, Detail, Order, Outcome, Served, Stock, SupplyOrder, SupplyQuestion,
 };
 
 use super::bottle::{Bottle, Drawn, Left, Place, WARN_DAYS, amount_told, date_of, drawn_by};
@@ -45,7 +45,11 @@ impl Conversation<'_> {
             product.and_then(|product| amount_told(facts, product.form()))
         };
         // A bottle opened in the future is a slip: the date is asked for again.
-        let (opened, in_future) = match facts.opened {
+        let by_age = || {
+            let days = jiff::Span::new().try_days(facts.age_days? as i64).ok()?;
+            date_of(self.now).checked_sub(days).ok()
+        };
+        let (opened, in_future) = match facts.opened.or_else(by_age) {
             Some(date) if date > date_of(self.now) => (None, Some(date)),
             other => (other, None),
         };
@@ -55,7 +59,7 @@ impl Conversation<'_> {
                 return self.unchanged(Say::NotKept(Doubt::Unlabelled));
             };
             let amount = amount_of(current.product);
-            if amount.is_none() && facts.opened.is_none() {
+            if amount.is_none() && opened.is_none() && in_future.is_none() {
                 return self.unchanged(Say::NotKept(Doubt::Unlabelled));
             }
             let bottle = Bottle {
@@ -201,6 +205,7 @@ impl Conversation<'_> {
             agent: order::agent(bottle.product?, &facts).ok()?,
             question: SupplyQuestion::Treats(stock),
             clarity: None,
+            served: Served::People,
         };
         match treatment::treat(&Order::Supply(order)).ok()?.detail {
             Detail::Supply(supply) => Some(three_figures_down(supply.treats_litres)),

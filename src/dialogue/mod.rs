@@ -21,7 +21,7 @@ mod variants;
 
 use jiff::Timestamp;
 
-use crate::parser::{Note, Reading};
+use crate::parser::{Doubt, Link, Note, Reading};
 use crate::request::{Facts, Field, Product, Refusal, Request, Topic, Work};
 use crate::treatment::{self, AdjustOrder};
 
@@ -54,15 +54,19 @@ pub fn step(person: &Person, reading: &Reading, now: Timestamp) -> Step {
         person,
         reading,
         now,
+        request: reading.request.clone(),
     };
     conversation.step()
 }
 
-#[derive(Clone, Copy)]
+#[derive(Clone)]
 struct Conversation<'a> {
     person: &'a Person,
     reading: &'a Reading,
     now: Timestamp,
+    /// What the message says and wants, once it is known what it hangs on: "5%" in answer to a
+    /// question about a well is about the well.
+    request: Request,
 }
 
 impl Conversation<'_> {
@@ -128,8 +132,32 @@ impl Conversation<'_> {
         self.reading.stated.product.or_else(|| {
             let asks = self.reading.notes.contains(&Note::OfProduct)
                 && !facts::product_doubted(&self.reading.doubts);
+            let doubtful = |doubt: Doubt| self.reading.doubts.contains(&doubt);
+            if doubtful(Doubt::TabletForm) || doubtful(Doubt::BleachTablet) {
+                return Some(Product::Nadcc);
+            }
+            if doubtful(Doubt::ChlorineForm) {
+                return Some(Product::Bleach);
+            }
             asks.then(|| before().or_else(current)).flatten()
         })
+    }
+
+    /// The same conversation, where the message turns out to be about this work.
+    fn about(&self, work: Work, stated: &Facts) -> Self {
+        let topic = Topic::from(work);
+        let request = if self.reading.request.topic == topic {
+            self.reading.request.clone()
+        } else {
+            Request {
+                topic,
+                facts: stated.of_topic(topic),
+            }
+        };
+        Self {
+            request,
+            ..self.clone()
+        }
     }
 
     fn notes(&self) -> Vec<Note> {
@@ -144,7 +172,7 @@ impl Conversation<'_> {
         let mut person = self.person.clone();
         change(&mut person);
         Step {
-            request: self.reading.request.clone(),
+            request: self.request.clone(),
             say,
             remembered: Vec::new(),
             person: Some(person),
@@ -232,6 +260,9 @@ impl Conversation<'_> {
                 return self.ask_again(asked);
             }
         }
+        if let Some(step) = self.method_follow_up() {
+            return step;
+        }
         if let Some(work) = self.follows() {
             return self.gather(work);
         }
@@ -239,6 +270,52 @@ impl Conversation<'_> {
             return self.unchanged(Say::Greeting);
         }
         self.unchanged(Say::NotUnderstood)
+    }
+
+    /// "We are at 2500 m" after an answer about boiling: the same method with a new fact.
+    fn method_follow_up(&self) -> Option<Step> {
+        let stated = &self.reading.stated;
+        let linked = self.reading.link != Link::None;
+        let lives_for = if linked {
+            ANSWER_LIVES_MINUTES
+        } else {
+            FOLLOW_UP_LIVES_MINUTES
+        };
+        let last = self.person.talk.last(self.now, lives_for)?;
+        let place = stated.altitude_m.is_some() || stated.height.is_some();
+        let water = stated.clarity.is_some();
+        let says_more = match last.topic {
+            Topic::Boil => place || water,
+            Topic::Sun => stated.sky.is_some() || water || stated.volume_l.is_some(),
+            Topic::Filter => stated.pore_um.is_some() || stated.sewage,
+            Topic::Choose => {
+                place
+                    || water
+                    || stated.sewage
+                    || stated.chill.is_some()
+                    || !stated.have.is_empty()
+                    || !stated.person.is_empty()
+                    || stated.sky.is_some()
+            }
+            _ => false,
+        };
+        if !says_more {
+            return None;
+        }
+        let mut facts = facts::merge(&last.facts, stated, &[]);
+        for thing in &stated.have {
+            if !facts.have.contains(thing) {
+                facts.have.push(*thing);
+            }
+        }
+        let with_topic = Self {
+            request: Request {
+                topic: last.topic,
+                facts: stated.of_topic(last.topic),
+            },
+            ..self.clone()
+        };
+        Some(with_topic.answer(last.topic, facts, Vec::new(), self.notes(), Place::Instead))
     }
 
     /// No dose, and none by a follow-up either: what was answered before is not spoken of again.
@@ -324,6 +401,9 @@ impl Conversation<'_> {
         let mut extra = Vec::new();
         if notes.contains(&Note::Ill) && topic != Topic::Illness {
             extra.push(Extra::SeeHealthWorker);
+        }
+        if notes.contains(&Note::Danger) && topic == Topic::Illness {
+            extra.push(Extra::Danger);
         }
         if notes.contains(&Note::LowerEnd) {
             extra.push(Extra::LowerFigure);

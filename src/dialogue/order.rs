@@ -8,8 +8,9 @@ use crate::quantity::{
 use crate::request::{Facts, Field, Form, LabelFigure, Nose, Product, Purpose, Topic, Work};
 use crate::treatment::{
     self, Agent, BoilOrder, BulkChlorine, ChooseOrder, CleaningChlorine, DiluteOrder, DoseOrder,
-    Elevation, Evidence, FilterOrder, JarTestOrder, Order, Outbreak, ResidualOrder, Sewage, Stock,
-    StorageOrder, SunOrder, SupplyOrder, SupplyQuestion, TopUpChlorine, Warmth, Water, WellOrder,
+    Elevation, Evidence, FilterOrder, JarTestOrder, Order, Outbreak, ResidualOrder, Served, Sewage,
+    Stock, StorageOrder, SunOrder, SupplyOrder, SupplyQuestion, TopUpChlorine, Warmth, Water,
+    WellOrder,
 };
 
 use super::bottle::amount_told;
@@ -67,6 +68,9 @@ fn missing_of_label(facts: &Facts) -> Vec<Field> {
 
 /// A reading by itself lacks nothing; how much to add needs the product and the water.
 fn missing_for_residual(facts: &Facts, notes: &[Note]) -> Vec<Field> {
+    if facts.asks_jar_method {
+        return Vec::new();
+    }
     if !facts.jars.is_empty() {
         return if facts.jar_l.is_none() {
             vec![Field::VolumeL]
@@ -213,7 +217,9 @@ fn work_order(work: Work, facts: &Facts, notes: &[Note]) -> Result<Order, Vec<Fi
         Work::Dose => dose(facts).map(Order::Dose),
         Work::Well => well(facts).map(Order::Well),
         Work::Dilute => dilute(facts).map(Order::Dilute),
-        Work::Residual if !facts.jars.is_empty() => jar_test(facts).map(Order::JarTest),
+        Work::Residual if !facts.jars.is_empty() || facts.asks_jar_method => {
+            jar_test(facts).map(Order::JarTest)
+        }
         Work::Residual => residual(facts, notes).map(Order::Residual),
         Work::Supply => supply(facts, notes).map(Order::Supply),
     }
@@ -287,10 +293,14 @@ fn dilute(facts: &Facts) -> Result<DiluteOrder, Vec<Field>> {
     })
 }
 
+/// The jars that the guideline tells of (MSF cholera guideline, appendix 16).
+const JAR_LITRES: f64 = 20.0;
+
 fn jar_test(facts: &Facts) -> Result<JarTestOrder, Vec<Field>> {
     Ok(JarTestOrder {
         jars: facts.jars.clone(),
-        jar: volume(facts.jar_l)?,
+        // How it is done is told for the jars of the guideline, 20 L each.
+        jar: volume(facts.jar_l.or(facts.jars.is_empty().then_some(JAR_LITRES)))?,
         minutes: facts.minutes,
         ph: ph(facts),
         tank: facts
@@ -370,6 +380,11 @@ fn supply(facts: &Facts, notes: &[Note]) -> Result<SupplyOrder, Vec<Field>> {
         agent: agent(product, facts)?,
         question,
         clarity: facts.clarity,
+        served: if facts.patients {
+            Served::Patients
+        } else {
+            Served::People
+        },
     })
 }
 

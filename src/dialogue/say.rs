@@ -208,6 +208,8 @@ impl Answer {
 )]
 #[strum(serialize_all = "kebab-case")]
 pub enum Extra {
+    /// A danger sign was told.
+    Danger,
     /// The bottle's figures come from memory.
     FromMemory,
     /// The label's lower figure was taken.

@@ -48,6 +48,8 @@ pub(super) enum Unit {
     Ph,
     Ppm,
     Spoon,
+    /// NTU.
+    Turbidity,
 }
 
 /// A figure with its unit.
@@ -103,7 +105,8 @@ impl Amount {
             | Unit::Percent
             | Unit::Ph
             | Unit::Ppm
-            | Unit::Spoon => 1.0,
+            | Unit::Spoon
+            | Unit::Turbidity => 1.0,
         }
     }
 }
@@ -557,6 +560,7 @@ fn unit_at(items: &[Item], at: usize, units: UnitSystem) -> Option<(Unit, usize)
         Concept::Week => Some((Unit::Days(7.0), at + 1)),
         Concept::Month => Some((Unit::Days(30.0), at + 1)),
         Concept::Year => Some((Unit::Days(365.0), at + 1)),
+        Concept::Ntu => Some((Unit::Turbidity, at + 1)),
         Concept::Drop => Some((Unit::Drop, at + 1)),
         Concept::Capful => Some((Unit::Capful, at + 1)),
         Concept::Teaspoon | Concept::Tablespoon => Some((Unit::Spoon, at + 1)),

@@ -24,6 +24,7 @@ pub enum Concept {
     Acquired,
     AddWord,
     Advertising,
+    Ago,
     Altitude,
     Ammonia,
     And,
@@ -69,6 +70,7 @@ pub enum Concept {
     Determiner,
     Drink,
     Drop,
+    DoubleIt,
     Dug,
     Each,
     Erase,
@@ -82,6 +84,7 @@ pub enum Concept {
     FluidOunce,
     FollowOn,
     Foot,
+    FromWord,
     Forget,
     FuelAtHand,
     Full,
@@ -144,6 +147,7 @@ pub enum Concept {
     NoKit,
     NoSmell,
     Notify,
+    Ntu,
     NotMade,
     NowWord,
     Of,
@@ -151,6 +155,7 @@ pub enum Concept {
     OnBody,
     Or,
     OtherUse,
+    Patients,
     Outbreak,
     PeopleWord,
     Per,
@@ -209,10 +214,12 @@ pub enum Concept {
     Tablet,
     TapStand,
     Teaspoon,
+    TestWord,
     ThatIs,
     Thinned,
     Thyroid,
     Times,
+    ToDrink,
     ToWater,
     TooLow,
     TreatedWater,
@@ -237,4 +244,18 @@ pub enum Concept {
     Wound,
     Year,
     Yesterday,
+}
+
+impl Concept {
+    /// The wider concept that this one says as well.
+    #[must_use]
+    pub const fn wider(self) -> Option<Self> {
+        match self {
+            Self::AskToAdd => Some(Self::HowMuch),
+            Self::LastsWord | Self::ServesWord => Some(Self::SupplyWord),
+            Self::Patients => Some(Self::PeopleWord),
+            Self::ToDrink => Some(Self::Water),
+            _ => None,
+        }
+    }
 }

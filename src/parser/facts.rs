@@ -25,18 +25,9 @@ pub(super) struct Text<'a> {
 }
 
 impl Text<'_> {
-    /// Whether a concept is said, not denied and not only told of. A narrower concept says its
-    /// wider one as well.
+    /// Whether a concept is said, not denied and not only told of.
     pub(super) fn says(&self, concept: Concept) -> bool {
-        let narrower: &[Concept] = match concept {
-            Concept::HowMuch => &[Concept::AskToAdd],
-            Concept::SupplyWord => &[Concept::LastsWord, Concept::ServesWord],
-            _ => &[],
-        };
         self.places(concept).next().is_some()
-            || narrower
-                .iter()
-                .any(|concept| self.places(*concept).next().is_some())
     }
 
     /// Whether a concept stands in the message, however it stands.
@@ -128,6 +119,9 @@ pub(super) fn clarity(text: Text<'_>) -> Option<Clarity> {
             _ => {}
         }
     }
+    if let Some(ntu) = turbidity(text) {
+        cloudy |= ntu >= CLOUDY_NTU;
+    }
     match (clear, cloudy) {
         (true, false) => Some(Clarity::Clear),
         (false, true) => Some(Clarity::Cloudy),
@@ -135,6 +129,17 @@ pub(super) fn clarity(text: Text<'_>) -> Option<Clarity> {
         (true, true) => Some(Clarity::Cloudy),
         (false, false) => None,
     }
+}
+
+/// From here on water counts as cloudy (routine programmes double the dose from 10 NTU on:
+/// LANTAGNE-2008 and WHO's household guidance as quoted in the reference tables).
+const CLOUDY_NTU: f64 = 10.0;
+
+/// Turbidity, NTU.
+fn turbidity(text: Text<'_>) -> Option<f64> {
+    text.stated()
+        .filter(|amount| amount.unit == Unit::Turbidity)
+        .find_map(Amount::value)
 }
 
 pub(super) fn sky(text: Text<'_>) -> Option<Sky> {
@@ -329,31 +334,48 @@ pub(super) fn residual(text: Text<'_>) -> Option<f64> {
         .stated()
         .filter(|amount| matches!(amount.unit, Unit::MgPerLitre | Unit::Ppm))
         .find_map(Amount::value);
-    let bare = || {
-        let places = text
-            .items
-            .iter()
-            .enumerate()
-            .filter(|(_, item)| item.is(Concept::Residual))
-            .map(|(i, _)| i);
-        places.rev().find_map(|place| {
-            (place + 1..place + 9).find_map(|at| {
-                let amount = text
-                    .amounts
-                    .iter()
-                    .find(|amount| amount.items.start == at)?;
-                (matches!(amount.unit, Unit::Pieces) && text.scope.stated(at))
-                    .then(|| amount.value())
-                    .flatten()
-                    .filter(|value| *value <= READING_MAX)
-            })
+    by_unit
+        .or_else(|| bare_reading(text).map(|(_, value)| value))
+        .filter(|value| *value <= READING_MAX)
+}
+
+/// A reading without its unit, and where it stands: behind the word for the test.
+pub(super) fn bare_reading(text: Text<'_>) -> Option<(usize, f64)> {
+    let places = text
+        .items
+        .iter()
+        .enumerate()
+        .filter(|(_, item)| item.is(Concept::Residual) || item.is(Concept::TestWord))
+        .map(|(i, _)| i);
+    places.rev().find_map(|place| {
+        (place + 1..place + 9).find_map(|at| {
+            let amount = text
+                .amounts
+                .iter()
+                .find(|amount| amount.items.start == at)?;
+            (matches!(amount.unit, Unit::Pieces) && text.scope.stated(at))
+                .then(|| amount.value())
+                .flatten()
+                .filter(|value| *value <= READING_MAX)
+                .map(|value| (at, value))
         })
-    };
-    by_unit.or_else(bare).filter(|value| *value <= READING_MAX)
+    })
+}
+
+/// "Opened 3 years ago", "2 years old".
+pub(super) fn age_days(text: Text<'_>) -> Option<f64> {
+    text.stated().find_map(|amount| match amount.unit {
+        Unit::Days(_) if text.beside(amount, Concept::Ago, 1, 2) => amount.value(),
+        _ => None,
+    })
 }
 
 /// Where the tested water was taken.
 pub(super) fn taken(text: Text<'_>) -> Option<Taken> {
+    if text.says(Concept::SureWell) && !text.says(Concept::TapStand) && !text.says(Concept::AtHome)
+    {
+        return Some(Taken::InWell);
+    }
     match (text.says(Concept::TapStand), text.says(Concept::AtHome)) {
         (true, false) => Some(Taken::AtTap),
         (false, true) => Some(Taken::AtUse),
@@ -422,6 +444,16 @@ pub(super) fn counted(text: Text<'_>, of: &[Concept]) -> Option<f64> {
         .filter(|amount| amount.unit == Unit::Pieces)
         .find_map(|amount| {
             let end = amount.items.end;
+            // "Watu 60", "people: 60".
+            let before = amount
+                .items
+                .start
+                .checked_sub(1)
+                .and_then(|at| text.items.get(at))
+                .filter(|item| item.concept().is_some_and(|concept| of.contains(&concept)));
+            if before.is_some() && of.contains(&Concept::PeopleWord) {
+                return amount.value();
+            }
             let named =
                 (end..end + 3).find_map(|at| text.items.get(at).filter(|item| !item.is_filler()));
             named
@@ -496,6 +528,7 @@ enum Side {
 pub(super) fn well(text: Text<'_>) -> WellSize {
     let mut size = WellSize::default();
     let mut bare: Vec<f64> = Vec::new();
+    let mut across = 0;
     let mut whole_depth = None;
     let mut dry_depth = None;
     for amount in lengths(text) {
@@ -504,8 +537,14 @@ pub(super) fn well(text: Text<'_>) -> WellSize {
         };
         match side(text, &amount) {
             Side::WaterDepth => size.water_depth_m = Some(metres),
-            Side::Across => size.diameter_m = Some(metres),
-            Side::Radius => size.diameter_m = Some(metres * 2.0),
+            Side::Across => {
+                size.diameter_m = Some(metres);
+                across += 1;
+            }
+            Side::Radius => {
+                size.diameter_m = Some(metres * 2.0);
+                across += 1;
+            }
             Side::Round => size.diameter_m = Some(metres / std::f64::consts::PI),
             Side::WellDepth => whole_depth = Some(metres),
             Side::ToWater => dry_depth = Some(metres),
@@ -517,6 +556,10 @@ pub(super) fn well(text: Text<'_>) -> WellSize {
     }
     if let [one] = bare.as_slice() {
         size.length_m = Some(*one);
+    }
+    if across + bare.len() == 1 && text.says(Concept::Radius) && text.says(Concept::Wide) {
+        // "I do not know whether it is the radius or the diameter."
+        size.diameter_m = None;
     }
     match (whole_depth, dry_depth) {
         // "10 m deep, the water is 7 m down": three metres of water.
@@ -595,12 +638,35 @@ fn side(text: Text<'_>, amount: &Amount) -> Side {
         || says(&behind, Concept::Water)
         || (says(&before, Concept::Water) && !says(&before, Concept::Wide));
     let either = |concept: Concept| says(&behind, concept) || says(&before, concept);
-    if says(&behind, Concept::ToWater) {
+    // "1.2 m wide, 3 m of water": what stands behind a figure is that figure's.
+    let taken = |index: usize| {
+        text.amounts
+            .iter()
+            .any(|other| other.items.end == index && matches!(other.unit, Unit::Metres(_)))
+    };
+    let nearest = (1..=4)
+        .map_while(|back| amount.items.start.checked_sub(back))
+        .take_while(|at| {
+            text.items
+                .get(*at)
+                .is_some_and(|item| !item.is_sign(&[',', '.', ';']))
+        })
+        .find(|at| text.concept_at(*at).is_some())
+        .filter(|at| !taken(*at))
+        .and_then(|at| text.concept_at(at));
+    let from_above = nearest == Some(Concept::ToWater);
+    if says(&behind, Concept::ToWater) || from_above {
         Side::ToWater
     } else if either(Concept::Radius) {
         Side::Radius
     } else if either(Concept::Girth) {
         Side::Round
+    } else if nearest == Some(Concept::Wide)
+        && !says(&behind, Concept::Wide)
+        && says(&behind, Concept::Water)
+    {
+        // "Diameter 3 ft, water 10 ft": what stands behind belongs to the next figure.
+        Side::Across
     } else if of_water {
         Side::WaterDepth
     } else if says(&behind, Concept::Wide) || says(&before, Concept::Wide) {
@@ -638,13 +704,15 @@ fn date_at(text: Text<'_>, at: usize) -> Option<Date> {
         Tag::Number(value) if (1.0..=31.0).contains(&value) => {
             number_at(text.items, index).map(|(figure, _)| figure.value)
         }
-        _ => None,
+        _ => text.items.get(index)?.ordinal.map(f64::from),
     };
     let month = item.month?;
     let before = (1..=2).find_map(|back| at.checked_sub(back).and_then(day_of));
-    let (day, year) = match before {
-        Some(day) => (day, year_after(at + 1)?),
-        None => (day_of(at + 1)?, year_after(at + 2)?),
+    let (day, year) = match (before, day_of(at + 1)) {
+        (Some(day), _) => (day, year_after(at + 1)?),
+        (None, Some(day)) => (day, year_after(at + 2)?),
+        // "Opened March 2026": the older end of it.
+        (None, None) => (1.0, year_after(at + 1)?),
     };
     Date::new(year as i16, i8::try_from(month).ok()?, day as i8).ok()
 }

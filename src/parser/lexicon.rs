@@ -48,6 +48,8 @@ struct LexiconFile {
     scales: BTreeMap<String, f64>,
     fractions: BTreeMap<String, f64>,
     months: BTreeMap<String, u8>,
+    #[serde(default)]
+    ordinals: BTreeMap<String, u8>,
     languages: BTreeMap<String, String>,
     words: BTreeMap<String, Vec<String>>,
 }
@@ -105,6 +107,7 @@ pub struct Lexicon {
     pub(super) unit_order: UnitOrder,
     negative_prefixes: Vec<String>,
     months: HashMap<String, u8>,
+    ordinals: HashMap<String, u8>,
     /// Text-speak and slips that stand for a whole word.
     slips: HashMap<String, String>,
     /// By first word: the other words and the meaning, longest first.
@@ -149,6 +152,11 @@ impl Lexicon {
             negative_prefixes: file.locale.negative_prefixes,
             months: file
                 .months
+                .iter()
+                .map(|(word, n)| (normalize_word(word), *n))
+                .collect(),
+            ordinals: file
+                .ordinals
                 .iter()
                 .map(|(word, n)| (normalize_word(word), *n))
                 .collect(),
@@ -287,6 +295,11 @@ impl Lexicon {
     /// The month that a word names.
     pub(super) fn month(&self, word: &str) -> Option<u8> {
         self.months.get(word).copied()
+    }
+
+    /// The day of a month that a word names.
+    pub(super) fn ordinal(&self, word: &str) -> Option<u8> {
+        self.ordinals.get(word).copied()
     }
 
     /// The longest phrase at the head of `words`.

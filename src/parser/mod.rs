@@ -38,7 +38,7 @@ pub use concept::Concept;
 pub use doubt::{Doubt, strength_limit};
 pub use lexicon::{Lexicon, LexiconError};
 
-use amount::Unit;
+use amount::{Amount, Unit};
 use facts::Text;
 use strength::{FromRange, Percentage, Percentages};
 use tag::{Item, Tag};
@@ -76,6 +76,12 @@ pub enum Note {
     AsksLeft,
     /// How much to add is asked.
     AsksAmount,
+    /// A danger sign is told.
+    Danger,
+    /// "Double it": the water or the dose?
+    DoubleIt,
+    /// The water is to be drunk.
+    ToDrink,
     /// How many days it lasts is asked.
     AsksDays,
     /// How many people it serves is asked.
@@ -160,11 +166,22 @@ pub fn read(text: &str, lexicon: &Lexicon, units: UnitSystem) -> Reading {
 fn interpret(text: Text<'_>) -> Reading {
     let percentages = strength::percentages(text.items, text.amounts, text.scope);
     let product = product::product(text.items, text.scope, &percentages);
-    let volumes = volume::volumes(text.items, text.amounts, text.scope);
+    // "Chlorine test 12 in tank 1000 L": the reading counts no tanks.
+    let reading_at = facts::bare_reading(text).map(|(at, _)| at);
+    let counted: Vec<Amount> = text
+        .amounts
+        .iter()
+        .filter(|amount| Some(amount.items.start) != reading_at)
+        .cloned()
+        .collect();
+    let volumes = volume::volumes(text.items, &counted, text.scope);
     let tablet = facts::tablet_mg(text);
     let well = facts::well(text);
     let have = facts::at_hand(text, &product.named);
+    let percents: Vec<f64> = percentages.good.iter().map(|good| good.percent).collect();
     let signals = topic::Signals {
+        percents: &percents,
+        well_is_whole: well.diameter_m.is_some() && well.water_depth_m.is_some(),
         text,
         product: &product,
         percentages: percentages.good.len(),
@@ -214,6 +231,9 @@ fn interpret(text: Text<'_>) -> Reading {
             text,
             &[Concept::Tablet, Concept::Nadcc, Concept::IodineTablet],
         ),
+        patients: text.says(Concept::Patients),
+        age_days: facts::age_days(text),
+        asks_jar_method: text.says(Concept::JarTest) && text.jars.is_none(),
         people: facts::family(text).or_else(|| facts::counted(text, &[Concept::PeopleWord])),
         days: facts::days(text),
         opened: facts::opened(text),
@@ -247,7 +267,7 @@ fn interpret(text: Text<'_>) -> Reading {
     if topic == Topic::Dilute {
         set_dilution(text, &percentages, &mut all, &mut doubts);
     } else {
-        set_strength(&percentages, &mut all, &mut doubts, &mut notes);
+        set_strength(text, &percentages, &mut all, &mut doubts, &mut notes);
     }
     if facts::degrees_of_product(text) && all.strength_percent.is_none() {
         doubts.push(Doubt::Degrees);
@@ -287,7 +307,7 @@ fn interpret(text: Text<'_>) -> Reading {
 
     let request = Request {
         topic,
-        facts: for_topic(topic, &all),
+        facts: all.of_topic(topic),
     };
     Reading {
         request,
@@ -295,7 +315,7 @@ fn interpret(text: Text<'_>) -> Reading {
         refusal,
         also: Vec::new(),
         length_m: well.length_m,
-        percents: percentages.good.iter().map(|good| good.percent).collect(),
+        percents,
         link: link(text),
         bare: bare(text),
         notes,
@@ -329,6 +349,9 @@ fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::LeftInBottle, Note::AsksLeft),
         (Concept::NotMade, Note::NotMade),
         (Concept::Remember, Note::Keep),
+        (Concept::DoubleIt, Note::DoubleIt),
+        (Concept::ToDrink, Note::ToDrink),
+        (Concept::DangerSign, Note::Danger),
     ]
     .into_iter()
     .filter(|(concept, _)| text.says(*concept))
@@ -385,6 +408,7 @@ fn long_use(text: Text<'_>, all: &Facts, notes: &mut Vec<Note>) {
 }
 
 fn set_strength(
+    text: Text<'_>,
     percentages: &Percentages,
     all: &mut Facts,
     doubts: &mut Vec<Doubt>,
@@ -413,6 +437,8 @@ fn set_strength(
     }
     match distinct.as_slice() {
         [] => {}
+        // "It was washed with 0.5% solution. I have bleach": the one is not the other's.
+        [one] if of_other_solution(text, one) => doubts.push(Doubt::StrengthUnreadable),
         [one] => {
             let limit = all.product.map_or(limit::PERCENT, strength_limit);
             match limit.check(one.percent) {
@@ -427,6 +453,30 @@ fn set_strength(
         }
         [_, _, ..] => doubts.push(Doubt::StrengthTwo),
     }
+}
+
+/// A solution in a sentence without the product, while another sentence names it.
+fn of_other_solution(text: Text<'_>, percentage: &Percentage) -> bool {
+    let is_solution = text
+        .items
+        .get(percentage.item + 2)
+        .is_some_and(|item| item.is(Concept::Solution));
+    if !is_solution {
+        return false;
+    }
+    let before = text.items.get(..percentage.item).unwrap_or_default();
+    let start = before
+        .iter()
+        .rposition(Item::ends_sentence)
+        .map_or(0, |at| at + 1);
+    let end = text
+        .items
+        .get(percentage.item..)
+        .and_then(|rest| rest.iter().position(Item::ends_sentence))
+        .map_or(text.items.len(), |at| percentage.item + at);
+    let names = |item: &Item| item.concept().is_some_and(product::is_product_word);
+    let inside = text.items.get(start..end).unwrap_or_default();
+    !inside.iter().any(names) && text.items.iter().any(names)
 }
 
 /// Two percentages: the weaker is wanted, the stronger is in the bottle. One: by its neighbour.
@@ -470,18 +520,34 @@ fn set_dilution(
         }
         [weak, strong] => {
             // "6% from 5% bleach" is asked about: what stands by the product is in the bottle.
-            let of_bottle = |figure: &Percentage| {
-                text.items
-                    .get(figure.item + 2)
-                    .and_then(Item::concept)
+            let at = |index: Option<usize>| index.and_then(|index| text.items.get(index));
+            let names = |item: Option<&Item>| {
+                item.and_then(Item::concept)
                     .is_some_and(|concept| product::named_by(concept).is_some())
             };
-            let (target, strength) = match (of_bottle(weak), of_bottle(strong)) {
-                (true, false) => (strong, weak),
-                (_, _) => (weak, strong),
+            let of_solution = |figure: &Percentage| {
+                at(Some(figure.item + 2)).is_some_and(|i| i.is(Concept::Solution))
+            };
+            let of_bottle = |figure: &Percentage| {
+                let behind = names(at(Some(figure.item + 2)))
+                    && !at(Some(figure.item + 3)).is_some_and(|i| i.is(Concept::Solution));
+                behind || (names(at(figure.item.checked_sub(1))) && !of_solution(figure))
+            };
+            let swapped = (of_bottle(weak) && !of_bottle(strong))
+                || (of_solution(strong) && !of_solution(weak));
+            let (target, strength) = if swapped {
+                (strong, weak)
+            } else {
+                (weak, strong)
             };
             all.target_percent = Some(target.percent);
             all.strength_percent = Some(strength.percent);
+        }
+        // "10 L of 0.5%, the label says 5% and the shopman 4%": the weak one is wanted, and which is
+        // in the bottle is asked.
+        [weak, next, ..] if weak.percent * 3.0 <= next.percent => {
+            all.target_percent = Some(weak.percent);
+            doubts.push(Doubt::StrengthTwo);
         }
         _ => doubts.push(Doubt::StrengthTwo),
     }
@@ -498,7 +564,14 @@ fn bare(text: Text<'_>) -> Option<f64> {
     let mut figures = text
         .amounts
         .iter()
-        .filter(|amount| amount.unit == Unit::Pieces && text.scope.stated(amount.items.start));
+        .filter(|amount| amount.unit == Unit::Pieces && text.scope.stated(amount.items.start))
+        // "200 people" is no figure of the water or the label.
+        .filter(|amount| {
+            !text
+                .items
+                .get(amount.items.end)
+                .is_some_and(|item| item.is(Concept::PeopleWord) || item.is(Concept::Family))
+        });
     let first = figures.next()?;
     if figures.next().is_some() || first.upper.is_some() {
         return None;
@@ -533,126 +606,4 @@ fn starts_joined(items: &[Item]) -> bool {
     items
         .first()
         .is_some_and(|item| item.is(Concept::And) || item.is(Concept::Or))
-}
-
-/// The facts that belong to a topic (the contract's table).
-fn for_topic(topic: Topic, all: &Facts) -> Facts {
-    let all = all.clone();
-    let none = Facts::default();
-    match topic {
-        Topic::Dose => Facts {
-            product: all.product,
-            strength_percent: all.strength_percent,
-            tablet_mg: all.tablet_mg,
-            label_litres: all.label_litres,
-            volume_l: all.volume_l,
-            volume_system: all.volume_system,
-            clarity: all.clarity,
-            temperature_c: all.temperature_c,
-            chill: all.chill,
-            ph: all.ph,
-            sewage: all.sewage,
-            chemical: all.chemical,
-            person: all.person,
-            ..none
-        },
-        Topic::Boil => Facts {
-            altitude_m: all.altitude_m,
-            height: all.height,
-            volume_l: all.volume_l,
-            volume_system: all.volume_system,
-            clarity: all.clarity,
-            ..none
-        },
-        Topic::Sun => Facts {
-            sky: all.sky,
-            volume_l: all.volume_l,
-            volume_system: all.volume_system,
-            clarity: all.clarity,
-            ..none
-        },
-        Topic::Filter => Facts {
-            pore_um: all.pore_um,
-            sewage: all.sewage,
-            ..none
-        },
-        Topic::Choose => Facts {
-            have: all.have,
-            clarity: all.clarity,
-            sewage: all.sewage,
-            chemical: all.chemical,
-            person: all.person,
-            altitude_m: all.altitude_m,
-            height: all.height,
-            temperature_c: all.temperature_c,
-            chill: all.chill,
-            ..none
-        },
-        Topic::Adjust => Facts {
-            change: all.change,
-            ..none
-        },
-        Topic::Residual => Facts {
-            residual_mg_per_l: all.residual_mg_per_l,
-            volume_l: all.volume_l,
-            volume_system: all.volume_system,
-            strength_percent: all.strength_percent,
-            minutes: all.minutes,
-            ..none
-        },
-        Topic::Well => Facts {
-            diameter_m: all.diameter_m,
-            water_depth_m: all.water_depth_m,
-            product: all.product,
-            strength_percent: all.strength_percent,
-            ..none
-        },
-        Topic::Dilute => Facts {
-            target_percent: all.target_percent,
-            product: all.product,
-            strength_percent: all.strength_percent,
-            tablet_mg: all.tablet_mg,
-            volume_l: all.volume_l,
-            volume_system: all.volume_system,
-            ..none
-        },
-        Topic::Supply => Facts {
-            product: all.product,
-            strength_percent: all.strength_percent,
-            stock_ml: all.stock_ml,
-            stock_g: all.stock_g,
-            tablets: all.tablets,
-            tablet_mg: all.tablet_mg,
-            people: all.people,
-            days: all.days,
-            ..none
-        },
-        Topic::Stock => Facts {
-            product: all.product,
-            strength_percent: all.strength_percent,
-            tablet_mg: all.tablet_mg,
-            opened: all.opened,
-            stock_ml: all.stock_ml,
-            ..none
-        },
-        Topic::Settings => Facts {
-            set_lang: all.set_lang,
-            set_units: all.set_units,
-            ..none
-        },
-        Topic::Exposure => Facts {
-            product: all.product,
-            ..none
-        },
-        Topic::Forget
-        | Topic::Help
-        | Topic::Illness
-        | Topic::More
-        | Topic::Remind
-        | Topic::Start
-        | Topic::Stop
-        | Topic::Storage
-        | Topic::Unclear
-        | Topic::Why => none,
-    }
 }

@@ -43,6 +43,8 @@ pub(super) struct Item {
     pub(super) number: GrammaticalNumber,
     /// The word's month, if it names one.
     pub(super) month: Option<u8>,
+    /// The day of a month that the word names, if it does.
+    pub(super) ordinal: Option<u8>,
 }
 
 /// One or several.
@@ -53,16 +55,18 @@ pub(super) enum GrammaticalNumber {
 }
 
 impl Item {
+    /// The concept, in its wider sense where it has one.
     pub(super) fn concept(&self) -> Option<Concept> {
         if let Tag::Concept(concept) = self.tag {
-            Some(concept)
+            Some(concept.wider().unwrap_or(concept))
         } else {
             None
         }
     }
 
+    /// Whether it says a concept, narrow or wide.
     pub(super) fn is(&self, concept: Concept) -> bool {
-        self.concept() == Some(concept)
+        self.tag == Tag::Concept(concept) || self.concept() == Some(concept)
     }
 
     pub(super) fn is_sign(&self, signs: &[char]) -> bool {
@@ -160,6 +164,7 @@ pub(super) fn tag(tokens: &[Token], lexicon: &Lexicon) -> Vec<Item> {
             negative: token.negative,
             number: GrammaticalNumber::Singular,
             month: lexicon.month(&piece.text),
+            ordinal: lexicon.ordinal(&piece.text),
         });
         at += taken;
     }

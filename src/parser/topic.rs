@@ -19,13 +19,20 @@ pub(super) struct Signals<'a> {
     pub(super) text: Text<'a>,
     pub(super) product: &'a ProductReading,
     pub(super) percentages: usize,
+    /// The percentages that may be a strength or a target.
+    pub(super) percents: &'a [f64],
     /// A percentage stands in the message, good or doubtful.
     pub(super) strength_mentioned: bool,
     pub(super) volumes: &'a Volumes,
     pub(super) methods: usize,
     pub(super) has_well_size: bool,
+    /// Both measures of a well are told.
+    pub(super) well_is_whole: bool,
     pub(super) tablet_mg: Option<f64>,
 }
+
+/// Solutions for hands, floors, spills and stock go up to this, percent.
+const WEAK_PERCENT: f64 = 2.0;
 
 /// No field kit shows more, mg/L.
 const READING_MAX: f64 = 20.0;
@@ -225,6 +232,9 @@ impl Signals<'_> {
             return false;
         }
         // "Does the filter stop cholera?" tells of nobody who is ill.
+        // "0.3 at the tap, cholera in the village", "clean up vomit": what is asked is another thing.
+        let asks_other =
+            self.residual_read() || (self.says(Concept::Spill) && !self.says(Concept::PersonNoun));
         let of_germs =
             self.any(&[Concept::Filter, Concept::Germ]) && !self.says(Concept::PersonNoun);
         // "Cholera has come" by itself is a call for help; beside a product it tells why one asks.
@@ -237,6 +247,7 @@ impl Signals<'_> {
             || outbreak
             || (self.says(Concept::Ill)
                 && !self.dose_is_complete()
+                && !asks_other
                 && !of_germs
                 // "Treat our well after the cholera": nobody asks for the sick here.
                 && (!self.has_well_size || !self.product_stated()))
@@ -267,6 +278,13 @@ impl Signals<'_> {
             Concept::StockSolution,
         ]);
         let solution = self.says(Concept::Solution) || self.says(Concept::MakeWord);
+        // "20 L of drinking water on the ward": a dose, wherever the water stands.
+        if self.dose_is_complete() && self.says(Concept::ToDrink) && !self.says(Concept::Solution) {
+            return false;
+        }
+        if self.weak_solution() {
+            return true;
+        }
         let made = self.says(Concept::Solution) && self.says(Concept::MakeWord);
         (purpose
             && (self.strength_mentioned
@@ -274,6 +292,21 @@ impl Signals<'_> {
                 || self.says(Concept::Solution)
                 || (solution && self.product.mentioned)))
             || (self.percentages >= 2 && solution)
+    }
+
+    /// "0.5% solution, 10 L" of nothing in particular, or "1% from powder 70%".
+    fn weak_solution(&self) -> bool {
+        let mut percents = self.percents.to_vec();
+        percents.sort_by(f64::total_cmp);
+        match percents.as_slice() {
+            [one] => {
+                *one <= WEAK_PERCENT && self.says(Concept::Solution) && !self.product.mentioned
+            }
+            [weak, strong] => {
+                *weak <= WEAK_PERCENT && *strong >= *weak * 3.0 && self.says(Concept::FromWord)
+            }
+            _ => false,
+        }
     }
 
     fn ordinary(&self) -> Topic {
@@ -290,8 +323,8 @@ impl Signals<'_> {
             && !self.says(Concept::HowMuch)
             && (product || self.strength_mentioned || owns_bottle(self.text)))
             || (owns_bottle(self.text)
-                && (self.strength_mentioned || self.tablet_mg.is_some())
-                && !self.volumes.mentioned
+                && (self.percentages > 0 || self.tablet_mg.is_some())
+                && (!self.volumes.mentioned || super::facts::opened(self.text).is_some())
                 && !self.any(&[Concept::HowMuch, Concept::Residual, Concept::SupplyWord]))
         {
             return Topic::Stock;
@@ -313,6 +346,13 @@ impl Signals<'_> {
         }
         if self.supply() {
             return Topic::Supply;
+        }
+        if self.says(Concept::Boil)
+            && self.says(Concept::HowLong)
+            && !self.text.mentions(Concept::TreatedWater)
+            && !product
+        {
+            return Topic::Boil;
         }
         if self.storage() && product && !figures && !self.any(&[Concept::HowMuch, Concept::Choose])
         {
@@ -403,15 +443,26 @@ impl Signals<'_> {
                 && amount.figure.value < READING_MAX
         });
         // "0.1 mg/L chlorine in the bucket": a reading, whatever it is called.
-        if in_mg
+        let tests = self.any(&[Concept::TestWord, Concept::Residual]);
+        let names_it = self.text.mentions(Concept::Chlorine) || tests;
+        let bare_reading = self.says(Concept::TestWord)
+            && self.percentages == 0
+            && !self.product_stated()
+            && self
+                .text
+                .amounts
+                .iter()
+                .any(|amount| amount.unit == Unit::Pieces && amount.figure.value < READING_MAX);
+        if (in_mg
             && self.percentages == 0
             && self.volumes.water.is_none()
-            && self.text.mentions(Concept::Chlorine)
-            && !self.dilutes()
+            && names_it
+            && !self.dilutes())
+            || bare_reading
         {
             return true;
         }
-        if self.says(Concept::Residual) && self.says(Concept::TooLow) {
+        if self.says(Concept::Residual) && self.any(&[Concept::TooLow, Concept::AskToAdd]) {
             return true;
         }
         self.text.mentions(Concept::Residual)
@@ -426,6 +477,10 @@ impl Signals<'_> {
     fn well(&self) -> bool {
         // "Well, how much": only a greeting.
         if !self.says(Concept::Well) && !self.says(Concept::SureWell) {
+            return false;
+        }
+        // "A bucket of 15 L from the well": the bucket is to be treated.
+        if self.volumes.water.is_some() && !self.well_is_whole {
             return false;
         }
         self.has_well_size
@@ -458,6 +513,12 @@ impl Signals<'_> {
         .is_some();
         let weighed = has(|unit| matches!(unit, Unit::Grams(_)));
         let stock = self.volumes.stock_ml.is_some() || weighed || counted;
+        // So many people for so many days: of which product is asked.
+        let planning = self.any(&[Concept::HowMuch, Concept::LastsWord, Concept::ServesWord])
+            || self.says(Concept::SupplyWord);
+        if (people && days.is_some() && planning) || (people && self.says(Concept::LastsWord)) {
+            return true;
+        }
         if !self.product.mentioned && !owns_bottle(self.text) {
             return false;
         }
@@ -496,6 +557,15 @@ impl Signals<'_> {
 
     fn storage(&self) -> bool {
         self.any(&[Concept::KeepIt, Concept::KeepProduct])
+            // "How long is treated water good?"
+            || (self.text.mentions(Concept::TreatedWater)
+                && !self.has_figures()
+                && (self.any(&[Concept::HowLong, Concept::Ago])
+                    || self
+                        .text
+                        .amounts
+                        .iter()
+                        .any(|amount| matches!(amount.unit, Unit::Days(_)))))
             || self.text.mentions(Concept::Storage)
                 && (self.text.mentions(Concept::TreatedWater)
                     || self.text.mentions(Concept::Water)

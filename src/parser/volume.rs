@@ -141,7 +141,7 @@ pub(super) fn volumes(items: &[Item], amounts: &[Amount], scope: &Scope) -> Volu
         return out;
     }
 
-    if unreadable {
+    if unreadable || (!water.is_empty() && has_unsized_rest(items, amounts, scope)) {
         out.doubts.push(Doubt::VolumeUnreadable);
         return out;
     }
@@ -166,6 +166,21 @@ pub(super) fn volumes(items: &[Item], amounts: &[Amount], scope: &Scope) -> Volu
         Err(doubt) => out.doubts.push(doubt),
     }
     out
+}
+
+/// "Two cans of ten litres and one of five": five of what?
+fn has_unsized_rest(items: &[Item], amounts: &[Amount], scope: &Scope) -> bool {
+    amounts.windows(2).any(|pair| match pair {
+        [count, size] => {
+            count.unit == Unit::Pieces
+                && size.unit == Unit::Pieces
+                && count.items.end + 1 == size.items.start
+                && item_is(items, Some(count.items.end), Concept::Of)
+                && item_is(items, count.items.start.checked_sub(1), Concept::And)
+                && scope.stated(size.items.start)
+        }
+        _ => false,
+    })
 }
 
 fn item_is(items: &[Item], index: Option<usize>, concept: Concept) -> bool {

@@ -104,7 +104,12 @@ impl Phrases<'_> {
             Detail::Plain if answer.topic == Topic::Illness => {
                 said.cautions
                     .extend([Caution::DangerSigns, Caution::Rehydrate]);
-                self.plain("illness")
+                let key = if answer.extra.contains(&Extra::Danger) {
+                    "illness-danger"
+                } else {
+                    "illness"
+                };
+                self.plain(key)
             }
             Detail::Plain => self.dose_head(answer, said),
         }
@@ -145,8 +150,8 @@ impl Phrases<'_> {
         }
         for extra in &answer.extra {
             match extra {
-                // The head says "your bleach" already.
-                Extra::FromMemory => {}
+                // The head says so already.
+                Extra::Danger | Extra::FromMemory => {}
                 Extra::LowerFigure | Extra::OldBottle | Extra::SeeHealthWorker => {
                     sentences.push(self.plain(&format!("extra-{}", <&str>::from(*extra)))?);
                 }

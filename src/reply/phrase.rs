@@ -156,6 +156,15 @@ impl Phrases<'_> {
         self.message("grams", &Args::new().text("grams", self.figure(grams, 3)))
     }
 
+    /// Grams for each litre: a tenth of a gram is as fine as a field scale goes.
+    pub(super) fn grams_about(self, grams: f64) -> Result<String, CatalogError> {
+        let decimals = if grams < 1.0 { 2 } else { 1 };
+        self.message(
+            "grams",
+            &Args::new().text("grams", self.figure(grams, decimals)),
+        )
+    }
+
     /// mL, or litres where they are many.
     pub(super) fn millilitres(self, ml: f64) -> Result<String, CatalogError> {
         if ml >= LITRES_FROM_ML {

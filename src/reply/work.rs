@@ -7,8 +7,8 @@
 use crate::dialogue::Answer;
 use crate::request::{Clarity, Form, Product, Purpose};
 use crate::treatment::{
-    Caution, Dilution, JarFinding, JarVerdict, Measure, Outcome, ResidualFinding, ResidualVerdict,
-    StorageFinding, SupplyFinding, WellFinding,
+    self, Caution, Dilution, JarFinding, JarVerdict, Measure, Outcome, ResidualFinding,
+    ResidualVerdict, StorageFinding, SupplyFinding, WellFinding,
 };
 
 use super::answer::{Said, Written};
@@ -95,7 +95,7 @@ impl Phrases<'_> {
                 ),
                 (grams, None) => self.message(
                     "head-dilute-made-up",
-                    &args.text("per", self.grams(grams.unwrap_or_default())?),
+                    &args.text("per", self.grams_about(grams.unwrap_or_default())?),
                 ),
             },
         }?;
@@ -130,6 +130,7 @@ impl Phrases<'_> {
             .text("aim", self.figure(finding.aim_mg_per_l, 1))
             .text("atuse", self.figure(finding.at_use_mg_per_l, 1))
             .text("most", self.figure(finding.most_mg_per_l, 1))
+            .text("ready", self.figure(finding.well_ready_mg_per_l, 1))
             .text("retest", self.minutes(u64::from(finding.retest_min))?)
             .text("keeps", self.minutes(u64::from(finding.keeps_h) * 60)?);
         let verdict: &str = finding.verdict.into();
@@ -139,6 +140,10 @@ impl Phrases<'_> {
             }
             ResidualVerdict::High | ResidualVerdict::TooHigh | ResidualVerdict::Smells => {
                 said.cautions.push(Caution::LetStand);
+            }
+            ResidualVerdict::WellNotReady | ResidualVerdict::WellReady => {
+                said.cautions
+                    .extend([Caution::NotUntilPumped, Caution::KeepTreating]);
             }
             ResidualVerdict::Enough
             | ResidualVerdict::EnoughAtUse
@@ -184,6 +189,16 @@ impl Phrases<'_> {
             JarVerdict::AllAbove => self.message("jar-all-above", &args),
             JarVerdict::AllBelow => self.message("jar-all-below", &args),
             JarVerdict::Uneven => self.message("jar-uneven", &args),
+            JarVerdict::HowTo { ml } => {
+                let doses: Vec<String> = ml.iter().map(|ml| self.figure(*ml, 2)).collect();
+                self.message(
+                    "jar-how-to",
+                    &args
+                        .text("doses", self.list(&doses)?)
+                        .text("percent", self.figure(treatment::STOCK_PERCENT, 0))
+                        .text("wait", self.wait(&answer.outcome)?),
+                )
+            }
             JarVerdict::Found {
                 ml_per_jar,
                 ml_per_1000_l,
@@ -331,6 +346,8 @@ impl Phrases<'_> {
     fn bulk(self, measure: &Measure) -> Written<String> {
         match measure {
             Measure::ByLabel | Measure::Nothing => Ok(String::new()),
+            // Less than this no spoon or cup measures.
+            Measure::Liquid(liquid) if liquid.ml < 2.0 => self.liquid(*liquid),
             Measure::Liquid(liquid) => self.millilitres(liquid.ml),
             Measure::Powder(powder) => self.grams(powder.grams),
             Measure::Tablets(count) => self.tablets(*count),

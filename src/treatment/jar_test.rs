@@ -26,15 +26,11 @@ const SAME: f64 = 1e-9;
 
 /// Which dose the jars point to.
 pub(super) fn treat(order: &JarTestOrder) -> Outcome {
+    if order.jars.is_empty() {
+        return how_to(order);
+    }
     let alkaline = condition::is_alkaline(order.ph);
-    let (aim, wait_min) = if alkaline {
-        (
-            rule::RESIDUAL_MORE_MG_PER_L,
-            rule::RESIDUAL_WAIT_ALKALINE_MIN,
-        )
-    } else {
-        (rule::RESIDUAL_MG_PER_L, rule::RESIDUAL_WAIT_MIN)
-    };
+    let (aim, wait_min) = aim_and_wait(alkaline);
     let jar_litres = order.jar.litres();
     let place = place(&order.jars, aim);
     let measure = match (place, order.tank) {
@@ -57,6 +53,36 @@ pub(super) fn treat(order: &JarTestOrder) -> Outcome {
             verdict: verdict(place, jar_litres),
             aim_mg_per_l: aim,
             jar_litres,
+        }))
+    }
+}
+
+fn aim_and_wait(alkaline: bool) -> (f64, u32) {
+    if alkaline {
+        (
+            rule::RESIDUAL_MORE_MG_PER_L,
+            rule::RESIDUAL_WAIT_ALKALINE_MIN,
+        )
+    } else {
+        (rule::RESIDUAL_MG_PER_L, rule::RESIDUAL_WAIT_MIN)
+    }
+}
+
+/// mL of 1% solution for four jars of 20 L (Médecins Sans Frontières, cholera guideline,
+/// appendix 16, first step).
+const FIRST_JARS_ML: [f64; 4] = [1.0, 1.5, 2.0, 2.5];
+
+/// How the test is done.
+fn how_to(order: &JarTestOrder) -> Outcome {
+    let alkaline = condition::is_alkaline(order.ph);
+    let (aim_mg_per_l, wait_min) = aim_and_wait(alkaline);
+    Outcome {
+        wait: Some(Duration::from_secs(u64::from(wait_min) * 60)),
+        sources: vec![Source::MsfCholA16, Source::WhoTn11],
+        ..Outcome::without_dose(Detail::JarTest(JarFinding {
+            verdict: JarVerdict::HowTo { ml: FIRST_JARS_ML },
+            aim_mg_per_l,
+            jar_litres: order.jar.litres(),
         }))
     }
 }

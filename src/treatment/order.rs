@@ -320,6 +320,18 @@ pub struct SupplyOrder {
     pub question: SupplyQuestion,
     /// How the water looks, where said.
     pub clarity: Option<Clarity>,
+    /// Who is served.
+    pub served: Served,
+}
+
+/// Who is served.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Served {
+    /// Patients of a clinic, for whom more is washed than at home.
+    Patients,
+    /// People at home or in a camp.
+    #[default]
+    People,
 }
 
 /// A dug well to be shocked.

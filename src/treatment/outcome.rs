@@ -435,6 +435,11 @@ pub enum JarVerdict {
     AllAbove,
     /// Every jar is below it: try more.
     AllBelow,
+    /// Nothing is read yet: how the test is done.
+    HowTo {
+        /// mL of 1% solution, one a jar.
+        ml: [f64; 4],
+    },
     /// Between two jars, or at one.
     Found {
         /// mL in one jar.
@@ -463,6 +468,8 @@ pub struct ResidualFinding {
     pub retest_min: u32,
     /// Hours that treated water keeps its residual.
     pub keeps_h: u32,
+    /// Most in a shocked well before anybody drinks from it, mg/L.
+    pub well_ready_mg_per_l: f64,
 }
 
 /// What a reading means, or a nose.
@@ -499,6 +506,10 @@ pub enum ResidualVerdict {
     TooEarly,
     /// Over the health limit: do not drink it so.
     TooHigh,
+    /// A shocked well that is not pumped out yet.
+    WellNotReady,
+    /// A shocked well that is pumped out.
+    WellReady,
 }
 
 /// How to keep it.
@@ -526,7 +537,7 @@ pub enum StorageFinding {
 pub struct SupplyFinding {
     /// Litres of the water asked about in all; rounded down.
     pub treats_litres: f64,
-    /// Litres counted for a person and day.
+    /// Litres counted for a person (a patient) and day.
     pub litres_per_person: f64,
     /// The same for drinking alone.
     pub drinking_litres_per_person: f64,

@@ -93,6 +93,7 @@ pub(super) fn treat(order: &ResidualOrder) -> Outcome {
             most_mg_per_l: MOST_MG_PER_L,
             retest_min: bounds.wait_min,
             keeps_h: KEEPS_H,
+            well_ready_mg_per_l: super::well::READY_MG_PER_L,
         }))
     }
 }
@@ -122,6 +123,13 @@ pub(super) fn is_outbreak(outbreak: Outbreak) -> bool {
 
 /// What a reading means. Too much is too much at any time.
 fn judge(order: &ResidualOrder, bounds: &Bounds, reading: f64) -> ResidualVerdict {
+    if order.taken == Some(Taken::InWell) {
+        return if reading > super::well::READY_MG_PER_L {
+            ResidualVerdict::WellNotReady
+        } else {
+            ResidualVerdict::WellReady
+        };
+    }
     if reading > HEALTH_MG_PER_L {
         return ResidualVerdict::TooHigh;
     }
@@ -153,7 +161,7 @@ fn judge(order: &ResidualOrder, bounds: &Bounds, reading: f64) -> ResidualVerdic
 fn against(order: &ResidualOrder) -> Against {
     let soon = order.minutes.map(|minutes| minutes <= SOON_UNTIL_MIN);
     match (soon, order.taken) {
-        (Some(true), _) | (Some(false) | None, Some(Taken::AtTap)) => Against::Aim,
+        (Some(true), _) | (Some(false) | None, Some(Taken::AtTap | Taken::InWell)) => Against::Aim,
         (Some(false), Some(Taken::AtUse) | None) | (None, Some(Taken::AtUse)) => Against::AtUse,
         (None, None) => Against::Either,
     }
@@ -177,7 +185,9 @@ fn top_up(order: &ResidualOrder, verdict: ResidualVerdict, missing: f64) -> Opti
         | ResidualVerdict::Smells
         | ResidualVerdict::Stale
         | ResidualVerdict::TooEarly
-        | ResidualVerdict::TooHigh => return None,
+        | ResidualVerdict::TooHigh
+        | ResidualVerdict::WellNotReady
+        | ResidualVerdict::WellReady => return None,
     }
     let (product, volume) = order.top_up?;
     let mg = missing * volume.litres();
@@ -222,7 +232,9 @@ fn waits(verdict: ResidualVerdict, added: bool) -> bool {
         | ResidualVerdict::High
         | ResidualVerdict::Smells
         | ResidualVerdict::Stale
-        | ResidualVerdict::TooHigh => false,
+        | ResidualVerdict::TooHigh
+        | ResidualVerdict::WellNotReady
+        | ResidualVerdict::WellReady => false,
     }
 }
 
@@ -233,6 +245,8 @@ fn cautions(verdict: ResidualVerdict, added: bool, after: f64) -> Vec<Caution> {
             vec![Caution::LetStand]
         }
         ResidualVerdict::NoKit | ResidualVerdict::NoSmell => vec![Caution::SmellCheck],
+        ResidualVerdict::WellNotReady => vec![Caution::NotUntilPumped, Caution::KeepTreating],
+        ResidualVerdict::WellReady => vec![Caution::KeepTreating],
         // One tablet, or one drop of a strong liquid, can be far too much for a small can.
         ResidualVerdict::Low | ResidualVerdict::EnoughAtUse if after > MOST_MG_PER_L => {
             vec![Caution::LetStand, Caution::RetestLater]

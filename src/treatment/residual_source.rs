@@ -27,6 +27,7 @@ pub(super) fn sources(
             vec![rule::CHLORINE_SOURCE, Source::EpaStrengthBands]
         }
         ResidualVerdict::Stale => vec![Source::PathResidual],
+        ResidualVerdict::WellNotReady | ResidualVerdict::WellReady => vec![Source::WhoTn1],
         ResidualVerdict::TooEarly => after_wait(order),
         ResidualVerdict::EnoughAtUse => at_use_first(order),
         ResidualVerdict::Enough => match against {

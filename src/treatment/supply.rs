@@ -12,7 +12,7 @@ use crate::request::Refusal;
 use super::dose::{self, Halogen, Plan};
 use super::measure;
 use super::need::Need;
-use super::order::{DoseOrder, Stock, SupplyOrder, SupplyQuestion, Water};
+use super::order::{DoseOrder, Served, Stock, SupplyOrder, SupplyQuestion, Water};
 use super::outcome::{Caution, Detail, Measure, Outcome, SupplyFinding, Verdict};
 use super::rule;
 use super::source::Source;
@@ -20,6 +20,10 @@ use super::source::Source;
 /// Litres for a person and day, for everything (US aid field guide; Sphere: 7.5 to 15). The
 /// greater figure, so that a stock is not promised for longer than it lasts.
 const LITRES_PER_PERSON: f64 = 15.0;
+
+/// Litres for a patient and day in a health centre (US aid field guide: 40 to 60); the greater by
+/// the same reason.
+const LITRES_PER_PATIENT: f64 = 60.0;
 
 /// Litres for drinking and food alone (Sphere: 2.5 to 3); the greater by the same reason.
 const DRINKING_LITRES_PER_PERSON: f64 = 3.0;
@@ -41,23 +45,27 @@ const TENTHS_BELOW: f64 = 10.0;
 /// [`Refusal::IodineUnsuitable`] for iodine over more than three weeks.
 pub(super) fn treat(order: &SupplyOrder) -> Verdict {
     let plan = plan(order)?;
+    let each = match order.served {
+        Served::Patients => LITRES_PER_PATIENT,
+        Served::People => LITRES_PER_PERSON,
+    };
     let (measure, finding) = match order.question {
         SupplyQuestion::Lasts(stock, people) => {
             let litres = litres_of(stock, plan.need)?;
-            (Measure::Nothing, lasts(litres, people.people()))
+            (Measure::Nothing, lasts(litres, people.people(), each))
         }
         SupplyQuestion::Needs(people, days) => {
             may_last(plan.halogen, days.days())?;
-            needs(plan.need, people.people(), days.days())
+            needs(plan.need, people.people(), days.days(), each)
         }
         SupplyQuestion::Serves(stock, days) => {
             may_last(plan.halogen, days.days())?;
             let litres = litres_of(stock, plan.need)?;
-            (Measure::Nothing, serves(litres, days.days()))
+            (Measure::Nothing, serves(litres, days.days(), each))
         }
         SupplyQuestion::Treats(stock) => {
             let litres = litres_of(stock, plan.need)?;
-            (Measure::Nothing, treating(downward(litres)))
+            (Measure::Nothing, treating(downward(litres), each))
         }
     };
     let mut sources = plan.sources;
@@ -84,34 +92,34 @@ pub(super) fn treat(order: &SupplyOrder) -> Verdict {
     })
 }
 
-fn lasts(litres: f64, people: f64) -> SupplyFinding {
+fn lasts(litres: f64, people: f64, each: f64) -> SupplyFinding {
     SupplyFinding {
-        days: Some(downward(litres / (people * LITRES_PER_PERSON))),
+        days: Some(downward(litres / (people * each))),
         drinking_days: Some(downward(litres / (people * DRINKING_LITRES_PER_PERSON))),
         people: Some(people),
-        ..treating(downward(litres))
+        ..treating(downward(litres), each)
     }
 }
 
-fn serves(litres: f64, days: f64) -> SupplyFinding {
+fn serves(litres: f64, days: f64, each: f64) -> SupplyFinding {
     let people = |each| measure::floor(litres / (days * each));
     SupplyFinding {
-        people: Some(people(LITRES_PER_PERSON)),
+        people: Some(people(each)),
         drinking_people: Some(people(DRINKING_LITRES_PER_PERSON)),
         days: Some(days),
-        ..treating(downward(litres))
+        ..treating(downward(litres), each)
     }
 }
 
-fn needs(for_a_litre: Need, people: f64, days: f64) -> (Measure, SupplyFinding) {
-    let litres = people * days * LITRES_PER_PERSON;
+fn needs(for_a_litre: Need, people: f64, days: f64, each: f64) -> (Measure, SupplyFinding) {
+    let litres = people * days * each;
     let bare = for_a_litre.times(litres);
     let finding = SupplyFinding {
         days: Some(days),
         people: Some(people),
         bare_need: Some(to_order(bare)),
         margin_percent: MARGIN_PERCENT,
-        ..treating(litres)
+        ..treating(litres, each)
     };
     (to_order(bare.times(1.0 + MARGIN_PERCENT / 100.0)), finding)
 }
@@ -158,10 +166,10 @@ fn litres_of(stock: Stock, for_a_litre: Need) -> Result<f64, Refusal> {
     }
 }
 
-fn treating(treats_litres: f64) -> SupplyFinding {
+fn treating(treats_litres: f64, each: f64) -> SupplyFinding {
     SupplyFinding {
         treats_litres,
-        litres_per_person: LITRES_PER_PERSON,
+        litres_per_person: each,
         drinking_litres_per_person: DRINKING_LITRES_PER_PERSON,
         days: None,
         people: None,

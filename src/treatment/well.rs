@@ -39,7 +39,7 @@ const STAND_HOURS: u64 = 12;
 const EMERGENCY_WAIT_MIN: u32 = 30;
 
 /// Pumped out until no more than this is left, mg/L (same note, half an hour after it refilled).
-const READY_MG_PER_L: f64 = 0.5;
+pub(super) const READY_MG_PER_L: f64 = 0.5;
 
 /// Shock chlorination works at this pH (a ground-water trust's page on wells).
 const WORKING_PH: std::ops::RangeInclusive<f64> = 6.0..=7.5;

@@ -142,6 +142,7 @@ fn no_message_is_idle() {
         "clarity-",
         "method-",
         "extra-",
+        "illness-",
         "set-units-",
         "topic-",
     ];

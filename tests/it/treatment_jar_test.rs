@@ -54,7 +54,10 @@ fn found(readings: &[(f64, f64)]) -> (f64, f64) {
             ml_per_jar,
             ml_per_1000_l,
         } => (ml_per_jar, ml_per_1000_l),
-        other @ (JarVerdict::AllAbove | JarVerdict::AllBelow | JarVerdict::Uneven) => {
+        other @ (JarVerdict::AllAbove
+        | JarVerdict::AllBelow
+        | JarVerdict::HowTo { .. }
+        | JarVerdict::Uneven) => {
             panic!("{other:?}: {readings:?}")
         }
     }
@@ -103,7 +106,13 @@ fn less_chlorine_after_more_solution_is_uneven() {
         JarVerdict::Uneven
     );
     assert_eq!(verdict(&[(2.0, 0.3), (2.0, 0.6)]), JarVerdict::Uneven);
-    assert_eq!(verdict(&[]), JarVerdict::Uneven);
+    assert_eq!(
+        verdict(&[]),
+        // The first step of the guideline (MSF cholera guideline, appendix 16).
+        JarVerdict::HowTo {
+            ml: [1.0, 1.5, 2.0, 2.5]
+        }
+    );
     assert_eq!(verdict(&[(1.0, f64::NAN), (2.0, 0.6)]), JarVerdict::Uneven);
     assert_eq!(verdict(&[(-1.0, 0.1), (2.0, 0.6)]), JarVerdict::Uneven);
     assert_eq!(
@@ -203,7 +212,9 @@ proptest! {
             }
             JarVerdict::AllAbove => prop_assert!(low.is_none()),
             JarVerdict::AllBelow => prop_assert!(least.is_none()),
-            JarVerdict::Uneven => prop_assert!(false, "{readings:?} rise"),
+            JarVerdict::HowTo { .. } | JarVerdict::Uneven => {
+                prop_assert!(false, "{readings:?} rise");
+            }
         }
     }
 }

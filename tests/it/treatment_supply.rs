@@ -18,6 +18,7 @@ fn ask(agent: Agent, question: SupplyQuestion, clarity: Option<Clarity>) -> Verd
         agent,
         question,
         clarity,
+        served: matone::treatment::Served::People,
     }))
 }
 
