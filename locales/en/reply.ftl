@@ -73,7 +73,8 @@ head-stock-cloudy = { $echo }: settle, strain. { $grams } made up to { $litres }
 head-label = { $echo }: add what its label says for this water, stir, wait { $wait }.
 head-label-cloudy = { $echo }: settle, strain, add what its label says, stir, wait { $wait }.
 
-if-cloudy-or-cold = Cloudy or cold: { $measure }, { $wait } (cold { $coldwait }).
+if-cloudy-or-cold = Cloudy: { $measure }, { $wait }; cold: same, { $coldwait }.
+if-new-tank = New or dirty tank: scrub it, fill it, add { $measure }, leave { $wait }, empty it; then dose.
 if-cloudy-or-cold-same = Cloudy or cold: { $measure }, { $wait }.
 if-cloudy = Cloudy: strain, { $measure }, { $wait }.
 if-cold = Cold: { $measure }, { $wait }.
@@ -87,6 +88,7 @@ head-well = Well { $across } wide, { $depth } water ({ $volume }): mix { $measur
 head-well-cloudy = Muddy well: bail it out and let it clear first. Then { $across } wide, { $depth } water ({ $volume }): mix { $measure } { $product } in buckets, pour in, stir, leave { $wait }. DO NOT DRINK until pumped out to { $ready } mg/L.
 well-wall = First brush the wall with { $ml } of it in { $litres } of water.
 well-wall-stock = First brush the wall with { $ml } of { $percent }% stock solution in { $litres } of water.
+well-hurry = A well needs { $wait }. Only in an emergency { $emergency }, then pump out and test. Nobody drinks before.
 well-emergency = Only in an emergency: { $wait } instead.
 
 ## Solutions for hands, cleaning and stock
@@ -106,6 +108,7 @@ residual-enough = { $reading } mg/L is enough (least { $least }). Keep it covere
 residual-enough-at-use = { $reading } mg/L. { $retest } after the dose: too little (least { $aim }), do not drink. In the can people drink from, up to { $keeps }: enough (least { $atuse }). Which is it?
 residual-low = { $reading } mg/L is too little, least { $aim }. Do not drink it yet: add chlorine, wait { $retest }, test again. For the amount send litres, product and %.
 residual-add = { $reading } mg/L is too little. To { $volume } add { $measure } of { $product }, stir, wait { $wait }, test again: at least { $aim } mg/L before anybody drinks.
+residual-add-zero = { $reading } mg/L. Never dosed? Ask for the full dose. Dosed: to { $volume } add { $measure } of { $product }, stir, wait { $wait }, test again: { $aim } mg/L before anybody drinks.
 residual-too-early = { $reading } mg/L, but too early to tell. Test again { $retest } after the dose: at least { $aim } mg/L.
 residual-high = { $reading } mg/L is more than for every day (most { $most }). Let it stand open or pour it between clean cans, test again.
 residual-too-high = { $reading } mg/L is too much: do not drink it yet. Let it stand open or pour it between clean cans until { $most } mg/L or less.
@@ -133,9 +136,11 @@ supply-cloudy-water = cloudy water
 stock-counted = { $count } { $product }
 stock-measured = { $amount } of { $product }
 supply-treats = { $stock } treats about { $litres } of { $water }.
-supply-lasts = { $stock } lasts { $people } people about { $days } at { $each } each a day ({ $drinkingdays } if for drinking only, { $drinking }).
-supply-serves = { $stock } for { $days }: about { $people } people at { $each } each a day ({ $drinkingpeople } if for drinking only, { $drinking }).
+supply-lasts = { $stock }: about { $days } for { $people } people at { $each } each a day ({ $drinkingdays } if for drinking only, { $drinking }).
+supply-serves = { $stock }: about { $people } people for { $days } at { $each } each a day ({ $drinkingpeople } if for drinking only, { $drinking }).
 supply-needs = { $people } people, { $days }, { $each } each a day = { $litres } of { $water }: { $need }. Order { $measure } ({ $margin }% to spare).
+supply-counted-cloudy = Counted for cloudy water.
+supply-ages = But it keeps { $months } months only.
 supply-if-cloudy = Cloudy water takes twice as much.
 
 ## Keeping
@@ -198,6 +203,7 @@ caution-not-until-pumped = Do not drink until it is pumped out and tested.
 caution-rehydrate = ORS in small sips.
 caution-retest-later = Test again after the wait.
 caution-stir-tank = Dose while it fills or stir well; taps shut during the wait.
+caution-tablet-too-strong = One tablet is too strong for so little: treat more water with it.
 caution-well-clear-first = Muddy well: bail it out and let it clear first.
 caution-well-ph = At this pH shock chlorination works badly: ask the water office.
 caution-chemicals-stay = Chemicals and salt stay in.
@@ -242,8 +248,8 @@ defer = Your health office's rules come first.
 
 ## Changed doses
 
-adjusted-faster = Warm clear water, in a hurry: { $measure } in all, wait { $wait }. More taste, not more safety.
-adjusted-weaker = Clear water only: { $measure }, but wait { $wait }.
+adjusted-faster = { $echo }. Only if clear and not cold: { $measure } in all, wait { $wait }. More taste, not more safety.
+adjusted-weaker = { $echo }. Only if clear and not cold: { $measure }, wait { $wait }.
 cannot-faster = It cannot be made shorter safely. Faster: a rolling boil, then cool.
 cannot-weaker = Less would not be safe here. For the taste: let it stand open, or pour between clean cans, after the wait.
 
@@ -338,6 +344,7 @@ kept = Remembered: { $product }{ $label }. Now just send the litres.
 kept-part = Remembered: { $product }. What is the % or mg on its label? Send: my { $product } is ...
 kept-figure = Remembered:{ $label }. Which product is it?
 not-kept = I did not store that: I am not sure of the product and its strength. Send it like: remember bleach 5%
+kept-opened = Opened { $date }.
 kept-future = { $date } is still to come. When was it opened? Send like: opened 1 March 2026.
 bottle = { $bottle }.
 bottles = I remember: { $list }
@@ -375,9 +382,10 @@ help = Send product, % on the label, litres. Like: 20 L cloudy, bleach 5%. Ask a
 greeting = matone tells how to make water safe. Send product, % and litres, like: 20 L cloudy, bleach 5%. Or HELP.
 stopped = Stopped: no unasked messages. Your questions are still answered. START to begin again.
 started = Messages are on. Send product, % and litres, like: 20 L cloudy, bleach 5%. Or HELP.
+dropped = I no longer remember your { $product }.
 forgotten = All that was kept of you is deleted.
 not-understood = I did not understand. Send product, % and litres, like: 20 L cloudy, bleach 5%. Or HELP.
-nothing-before = There is no answer to speak of yet. Send product, % and litres, like: 20 L cloudy, bleach 5%.
+nothing-before = First ask for a dose. Send product, % and litres, like: 20 L cloudy, bleach 5%.
 nothing-more = That was all. WHY gives the sources.
 why = { $dose }{ $wait }{ $logs } Sources: { $sources }.
 why-dose = Brings { $mg } mg/L.

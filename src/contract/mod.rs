@@ -189,6 +189,9 @@ pub struct AnswerJson {
     /// The same high up.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub if_high: Option<VariantJson>,
+    /// The first filling of a new or dirty tank; nobody drinks it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub if_new_tank: Option<VariantJson>,
     /// Height from which it is longer.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub high_above_m: Option<f64>,
@@ -387,6 +390,7 @@ impl From<&Answer> for AnswerJson {
             if_cold: variant(&answer.if_cold),
             if_sunny: variant(&answer.if_sunny),
             if_high: variant(&answer.if_high),
+            if_new_tank: variant(&answer.if_new_tank),
             high_above_m: answer
                 .if_high
                 .as_ref()
@@ -445,6 +449,7 @@ pub fn verdict(say: &Say) -> (Option<AnswerJson>, Vec<&'static str>, Option<&'st
         Say::Adjusted(answer, _)
         | Say::Answer(answer)
         | Say::MoreOf(answer)
+        | Say::WellHurry(answer)
         | Say::WhyOf(answer) => (Some(AnswerJson::from(answer.as_ref())), Vec::new(), None),
         Say::Ask(question) => (None, missing(question), None),
         Say::CannotAdjust(_, refusal) | Say::Refused(refusal) => {
@@ -473,9 +478,12 @@ pub fn verdict(say: &Say) -> (Option<AnswerJson>, Vec<&'static str>, Option<&'st
             ..DetailJson::default()
         }),
         // Done as asked: nothing to work out.
-        Say::Forgotten | Say::Help | Say::Set { .. } | Say::Started | Say::Stopped => {
-            of(DetailJson::default())
-        }
+        Say::Dropped(_)
+        | Say::Forgotten
+        | Say::Help
+        | Say::Set { .. }
+        | Say::Started
+        | Say::Stopped => of(DetailJson::default()),
         Say::Greeting
         | Say::NotKept(_)
         | Say::NotUnderstood

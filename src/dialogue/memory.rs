@@ -28,6 +28,15 @@ impl Conversation<'_> {
         if self.reading.notes.contains(&Note::AsksLeft) {
             return self.bottles();
         }
+        if self.reading.notes.contains(&Note::Forgets)
+            && let Some(product) = self.bottle_named().and_then(|bottle| bottle.product)
+        {
+            return self.changed(Say::Dropped(product), |person| {
+                person
+                    .bottles
+                    .retain(|bottle| bottle.product != Some(product));
+            });
+        }
         let facts = &self.reading.stated;
         let product_doubt = self.reading.doubts.iter().copied().find(|doubt| {
             matches!(
@@ -302,6 +311,17 @@ impl Conversation<'_> {
             self.remember_stock(bottle, facts, &mut used);
         }
         used
+    }
+
+    /// The remembered bottle that the message names, by its product or its form.
+    fn bottle_named(&self) -> Option<&Bottle> {
+        let stated = &self.reading.stated;
+        let by_product = || {
+            let product = stated.product?;
+            let mut bottles = self.person.bottles.iter();
+            bottles.find(|bottle| bottle.product == Some(product))
+        };
+        by_product().or_else(|| self.named_by_form(stated, &self.reading.doubts))
     }
 
     /// "My tablets", "my powder": the one remembered product of that form.

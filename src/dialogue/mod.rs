@@ -211,10 +211,13 @@ impl Conversation<'_> {
     }
 
     fn adjust(&self) -> Step {
-        let last = self
-            .person
-            .talk
-            .work(self.now, ANSWER_LIVES_MINUTES)
+        let work = self.person.talk.work(self.now, ANSWER_LIVES_MINUTES);
+        if let Some(well) = work.filter(|work| work.topic == Topic::Well)
+            && let Ok(answer) = self.work_out(well.topic, &well.facts, &well.notes, &well.beside)
+        {
+            return self.unchanged(Say::WellHurry(Box::new(answer)));
+        }
+        let last = work
             .filter(|last| last.topic == Topic::Dose)
             .filter(|last| refusal_of(&last.facts, &last.notes).is_none())
             .and_then(|last| order::dose(&last.facts).ok().map(|order| (last, order)));
@@ -284,21 +287,18 @@ impl Conversation<'_> {
         let last = self.person.talk.last(self.now, lives_for)?;
         let place = stated.altitude_m.is_some() || stated.height.is_some();
         let water = stated.clarity.is_some();
-        let says_more = match last.topic {
-            Topic::Boil => place || water,
-            Topic::Sun => stated.sky.is_some() || water || stated.volume_l.is_some(),
-            Topic::Filter => stated.pore_um.is_some() || stated.sewage,
-            Topic::Choose => {
-                place
-                    || water
-                    || stated.sewage
-                    || stated.chill.is_some()
-                    || !stated.have.is_empty()
-                    || !stated.person.is_empty()
-                    || stated.sky.is_some()
-            }
-            _ => false,
-        };
+        let sky = stated.sky.is_some();
+        let choice = place
+            || water
+            || sky
+            || stated.sewage
+            || stated.chill.is_some()
+            || !stated.have.is_empty()
+            || !stated.person.is_empty();
+        let says_more = (last.topic == Topic::Boil && (place || water))
+            || (last.topic == Topic::Sun && (sky || water || stated.volume_l.is_some()))
+            || (last.topic == Topic::Filter && (stated.pore_um.is_some() || stated.sewage))
+            || (last.topic == Topic::Choose && choice);
         if !says_more {
             return None;
         }
@@ -397,7 +397,7 @@ impl Conversation<'_> {
             return Err(Unanswered::Refused(refusal));
         }
         let outcome = treatment::treat(&order).map_err(Unanswered::Refused)?;
-        let variants = Variants::of(&order);
+        let variants = Variants::of(&order, &outcome);
         let mut extra = Vec::new();
         if notes.contains(&Note::Ill) && topic != Topic::Illness {
             extra.push(Extra::SeeHealthWorker);
@@ -419,6 +419,7 @@ impl Conversation<'_> {
             if_cold: variants.cold,
             if_high: variants.high,
             if_sunny: variants.sunny,
+            if_new_tank: variants.new_tank,
             extra,
             estimate: self.estimate(facts),
             beside: beside.clone(),

@@ -98,6 +98,10 @@ impl Person {
 
     /// A message at the end of a wait; the oldest of too many are dropped.
     pub(super) fn promise(&mut self, reminder: Option<Reminder>) {
+        // A second one for the same kind of wait stands in the place of the first.
+        if let Some(new) = reminder {
+            self.reminders.retain(|old| old.kind != new.kind);
+        }
         self.reminders.extend(reminder);
         let over = self.reminders.len().saturating_sub(REMINDERS_MAX);
         self.reminders.drain(..over);

@@ -25,6 +25,8 @@ pub enum Say {
     CannotAdjust(Change, Refusal),
     /// First aid for a product, where named.
     FirstAid(Option<Product>),
+    /// A bottle is remembered no longer.
+    Dropped(Product),
     /// All that was kept is deleted.
     Forgotten,
     /// Good day to you.
@@ -64,6 +66,8 @@ pub enum Say {
     Undone(Box<BottleLine>),
     /// Is somebody hurt, or is a dose wanted?
     Unsure,
+    /// A well cannot be hurried, but in an emergency.
+    WellHurry(Box<Answer>),
     /// The reasons of an answer.
     WhyOf(Box<Answer>),
     /// A message will come when the wait is over.
@@ -144,6 +148,8 @@ pub struct Answer {
     pub if_high: Option<Outcome>,
     /// The same under a bright sky, where nobody said how the sky looks.
     pub if_sunny: Option<Outcome>,
+    /// The first filling of a new or dirty tank of this size.
+    pub if_new_tank: Option<Outcome>,
     /// What else must be said.
     pub extra: Vec<Extra>,
     /// What may be left of an old bottle's strength; no dose counts on it.
@@ -180,6 +186,7 @@ impl Answer {
             if_cold: None,
             if_high: None,
             if_sunny: None,
+            if_new_tank: None,
             extra: Vec::new(),
             estimate: None,
             beside: Beside {

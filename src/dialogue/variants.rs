@@ -10,16 +10,20 @@ pub(super) struct Variants {
     pub(super) cold: Option<Outcome>,
     pub(super) high: Option<Outcome>,
     pub(super) sunny: Option<Outcome>,
+    pub(super) new_tank: Option<Outcome>,
 }
 
 impl Variants {
-    pub(super) fn of(order: &Order) -> Self {
+    /// What holds under conditions that nobody spoke of, measured the way `first` is.
+    pub(super) fn of(order: &Order, first: &Outcome) -> Self {
         match order {
             Order::Dose(dose) => {
                 let with = |change: &dyn Fn(&mut Water)| {
                     let mut dose = dose.clone();
                     change(&mut dose.water);
-                    treatment::treat(&Order::Dose(dose)).ok()
+                    treatment::treat(&Order::Dose(dose))
+                        .ok()
+                        .map(|outcome| treatment::measured_like(outcome, first))
                 };
                 let unsaid = dose.water.clarity.is_none();
                 Self {
@@ -29,6 +33,7 @@ impl Variants {
                     cold: (dose.water.warmth == Warmth::Unknown)
                         .then(|| with(&|water| water.warmth = Warmth::Cold))
                         .flatten(),
+                    new_tank: treatment::new_tank(dose),
                     ..Self::default()
                 }
             }

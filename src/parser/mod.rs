@@ -86,6 +86,8 @@ pub enum Note {
     AsksDays,
     /// How many people it serves is asked.
     AsksPeople,
+    /// Something is to be forgotten.
+    Forgets,
     /// The bottle is to be remembered, beside another question.
     Keep,
     /// The label prints a range; its lower end was taken.
@@ -349,6 +351,7 @@ fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::LeftInBottle, Note::AsksLeft),
         (Concept::NotMade, Note::NotMade),
         (Concept::Remember, Note::Keep),
+        (Concept::Forget, Note::Forgets),
         (Concept::DoubleIt, Note::DoubleIt),
         (Concept::ToDrink, Note::ToDrink),
         (Concept::DangerSign, Note::Danger),

@@ -211,6 +211,14 @@ impl Signals<'_> {
         if self.says(Concept::Erase) && (self.says(Concept::DataWord) || (short && !elsewhere)) {
             return Some(Topic::Forget);
         }
+        // "Forget my bleach": the bottle, not the person.
+        if self.says(Concept::Forget)
+            && self.product_stated()
+            && !self.says(Concept::DataWord)
+            && short
+        {
+            return Some(Topic::Stock);
+        }
         if self.says(Concept::Forget) && (short || self.says(Concept::DataWord) || !elsewhere) {
             return Some(Topic::Forget);
         }
@@ -286,11 +294,16 @@ impl Signals<'_> {
             return true;
         }
         let made = self.says(Concept::Solution) && self.says(Concept::MakeWord);
-        (purpose
-            && (self.strength_mentioned
-                || made
-                || self.says(Concept::Solution)
-                || (solution && self.product.mentioned)))
+        // For hands and spills nobody asks a drinking dose.
+        let not_to_drink = self.any(&[Concept::HandWashing, Concept::Spill])
+            && (self.product.mentioned || self.volumes.mentioned || self.says(Concept::Mix));
+        not_to_drink
+            || (purpose
+                && (self.strength_mentioned
+                    || (self.product.mentioned && self.volumes.mentioned)
+                    || made
+                    || self.says(Concept::Solution)
+                    || (solution && self.product.mentioned)))
             || (self.percentages >= 2 && solution)
     }
 

@@ -50,6 +50,12 @@ impl Phrases<'_> {
         }
         let conditions = self.conditions(answer, &mut said)?;
         tail.extend(conditions);
+        if let Some(first) = &answer.if_new_tank {
+            let args = Args::new()
+                .text("measure", self.bulk(&first.measure)?)
+                .text("wait", self.wait(first)?);
+            tail.push(self.message("if-new-tank", &args)?);
+        }
         tail.extend(self.particulars(answer)?);
         // What is left in the bottle comes after what the dose does not kill.
         let mut left = answer.beside.left.as_ref().filter(|left| !left.warns());
@@ -124,7 +130,7 @@ impl Phrases<'_> {
             }
             Detail::Residual(finding) => self.residual_more(finding),
             Detail::Storage(storage) => self.storage_more(storage),
-            Detail::Supply(_) => self.supply_more(answer),
+            Detail::Supply(supply) => self.supply_more(answer, supply),
             Detail::Well(well) => self.well_more(answer, well),
             Detail::Dilution(_) | Detail::JarTest(_) => Ok(Vec::new()),
             Detail::Plain if answer.topic == Topic::Illness => Ok(vec![
@@ -160,7 +166,7 @@ impl Phrases<'_> {
         Ok(sentences)
     }
 
-    fn echo(self, answer: &Answer) -> Written<String> {
+    pub(super) fn echo(self, answer: &Answer) -> Written<String> {
         let facts = &answer.facts;
         let system = facts.volume_system.unwrap_or_default();
         let volume = self.volume(facts.volume_l.unwrap_or_default(), system)?;
@@ -525,13 +531,14 @@ fn boils_first(outcome: &Outcome) -> bool {
 /// Cautions that come before anything about other water.
 fn is_urgent(caution: Caution) -> bool {
     match caution {
-        Caution::IodineUnsuitable
+        Caution::AbsolutePore
+        | Caution::IodineUnsuitable
         | Caution::NotInRain
         | Caution::SecondMethod
         | Caution::Sewage
+        | Caution::TabletTooStrong
         | Caution::WeakImmunityBoil => true,
-        Caution::AbsolutePore
-        | Caution::BottleSize
+        Caution::BottleSize
         | Caution::CleanTankFirst
         | Caution::CoolAndDark
         | Caution::DangerSigns

@@ -127,7 +127,7 @@ const fn strength(doubt: Doubt) -> &'static str {
 }
 
 /// A sentence may begin with a product's name.
-fn capitalized(text: &str) -> String {
+pub(super) fn capitalized(text: &str) -> String {
     let mut chars = text.chars();
     chars.next().map_or_else(String::new, |first| {
         first.to_uppercase().chain(chars).collect()

@@ -8,6 +8,7 @@ use crate::request::{Facts, Form};
 use crate::treatment::{Ageing, Replace};
 
 use super::answer::Written;
+use super::ask::capitalized;
 use super::catalog::Args;
 use super::phrase::Phrases;
 
@@ -42,6 +43,10 @@ impl Phrases<'_> {
             sentences
                 .push(self.message("kept-future", &Args::new().text("date", date.to_string()))?);
         }
+        if let Some(date) = bottle.opened {
+            sentences
+                .push(self.message("kept-opened", &Args::new().text("date", date.to_string()))?);
+        }
         if let Some(left) = &kept.left {
             sentences.push(self.left(left)?);
         }
@@ -70,6 +75,7 @@ impl Phrases<'_> {
             ..Facts::default()
         };
         let name = self.labelled(&facts)?;
+        let name = capitalized(&name);
         let mut sentences = vec![self.message("bottle", &Args::new().text("bottle", name))?];
         if let Some(left) = &line.left {
             sentences.push(self.left(left)?);
@@ -90,6 +96,9 @@ impl Phrases<'_> {
                 "volume-litres",
                 &Args::new().text("value", self.figure(left.amount / 1000.0, 2)),
             )?,
+            Form::Liquid | Form::Powder if left.amount >= 100.0 => {
+                self.amount(left.form, left.amount.round())?
+            }
             Form::Liquid | Form::Powder | Form::Tablets => self.amount(left.form, left.amount)?,
         };
         let args = Args::new().text("amount", amount);

@@ -42,6 +42,10 @@ pub fn render(say: &Say, locale: &Locale) -> Result<String, CatalogError> {
         Say::CannotAdjust(Change::Faster, _) => phrases.plain("cannot-faster"),
         Say::CannotAdjust(Change::Weaker, _) => phrases.plain("cannot-weaker"),
         Say::FirstAid(product) => first_aid(phrases, *product),
+        Say::Dropped(product) => {
+            let product = phrases.product(*product)?;
+            phrases.message("dropped", &Args::new().text("product", product))
+        }
         Say::Forgotten => phrases.plain("forgotten"),
         Say::Greeting => phrases.plain("greeting"),
         Say::Help => phrases.plain("help"),
@@ -75,6 +79,7 @@ pub fn render(say: &Say, locale: &Locale) -> Result<String, CatalogError> {
             phrases.message("undone", &Args::new().text("left", left))
         }
         Say::Unsure => phrases.plain("unsure"),
+        Say::WellHurry(answer) => phrases.well_hurry(answer),
         Say::WhyOf(answer) => phrases.why(answer),
         Say::WillRemind(reminder) => phrases.will_remind(reminder),
     }
@@ -122,6 +127,10 @@ fn split(phrases: Phrases<'_>, answer: &Answer) -> Result<(String, Vec<String>),
             left.push(sentence);
         }
     }
+    // Nobody needs a second message for the last sentence of all.
+    if left == [phrases.plain("defer")?] {
+        left.clear();
+    }
     Ok((text, left))
 }
 
@@ -136,7 +145,10 @@ fn adjusted(phrases: Phrases<'_>, answer: &Answer, change: Change) -> Result<Str
     let wait = phrases.duration(answer.outcome.wait.unwrap_or_default())?;
     let text = phrases.message(
         key,
-        &Args::new().text("measure", measure).text("wait", wait),
+        &Args::new()
+            .text("echo", phrases.echo(answer)?)
+            .text("measure", measure)
+            .text("wait", wait),
     )?;
     match &answer.beside.left {
         Some(left) => Ok(format!("{text} {}", phrases.left(left)?)),

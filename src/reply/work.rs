@@ -7,7 +7,7 @@
 use crate::dialogue::Answer;
 use crate::request::{Clarity, Form, Product, Purpose};
 use crate::treatment::{
-    self, Caution, Dilution, JarFinding, JarVerdict, Measure, Outcome, ResidualFinding,
+    self, Caution, Detail, Dilution, JarFinding, JarVerdict, Measure, Outcome, ResidualFinding,
     ResidualVerdict, StorageFinding, SupplyFinding, WellFinding,
 };
 
@@ -43,6 +43,26 @@ impl Phrases<'_> {
                 .text("measure", self.bulk(&answer.outcome.measure)?)
                 .text("wait", self.wait(&answer.outcome)?)
                 .text("ready", self.figure(well.ready_mg_per_l, 1)),
+        )
+    }
+
+    /// A well takes its time.
+    pub(super) fn well_hurry(self, answer: &Answer) -> Written<String> {
+        let emergency = match &answer.outcome.detail {
+            Detail::Well(well) => well.emergency_wait_min,
+            Detail::Choice(_)
+            | Detail::Dilution(_)
+            | Detail::JarTest(_)
+            | Detail::Plain
+            | Detail::Residual(_)
+            | Detail::Storage(_)
+            | Detail::Supply(_) => 0,
+        };
+        self.message(
+            "well-hurry",
+            &Args::new()
+                .text("wait", self.wait(&answer.outcome)?)
+                .text("emergency", self.minutes(u64::from(emergency))?),
         )
     }
 
@@ -155,6 +175,11 @@ impl Phrases<'_> {
             return self.message(&format!("residual-{verdict}"), &args);
         }
         said.cautions.push(Caution::RetestLater);
+        let key = if reading > 0.0 {
+            "residual-add"
+        } else {
+            "residual-add-zero"
+        };
         let system = answer.facts.volume_system.unwrap_or_default();
         let litres = answer.facts.volume_l.unwrap_or_default();
         args = args
@@ -162,7 +187,7 @@ impl Phrases<'_> {
             .text("product", self.labelled(&answer.facts)?)
             .text("volume", self.volume(litres, system)?)
             .text("wait", self.wait(&answer.outcome)?);
-        self.message("residual-add", &args)
+        self.message(key, &args)
     }
 
     pub(super) fn residual_more(self, finding: &ResidualFinding) -> Written<Vec<String>> {
@@ -288,11 +313,30 @@ impl Phrases<'_> {
         }
     }
 
-    pub(super) fn supply_more(self, answer: &Answer) -> Written<Vec<String>> {
-        Ok(match answer.facts.clarity {
-            Some(Clarity::Cloudy) => Vec::new(),
-            Some(Clarity::Clear) | None => vec![self.plain("supply-if-cloudy")?],
-        })
+    pub(super) fn supply_more(
+        self,
+        answer: &Answer,
+        supply: &SupplyFinding,
+    ) -> Written<Vec<String>> {
+        let mut sentences = vec![match answer.facts.clarity {
+            Some(Clarity::Cloudy) => self.plain("supply-counted-cloudy")?,
+            Some(Clarity::Clear) | None => self.plain("supply-if-cloudy")?,
+        }];
+        // More than can be used before it is too old.
+        let ageing = answer
+            .facts
+            .product
+            .and_then(|product| treatment::ageing(product, answer.facts.strength_percent, 0.0));
+        if let (Some(ageing), Some(days)) = (ageing, supply.days) {
+            let months = f64::from(ageing.replace_months);
+            if days > months * 30.0 {
+                sentences.push(self.message(
+                    "supply-ages",
+                    &Args::new().text("months", self.figure(months, 0)),
+                )?);
+            }
+        }
+        Ok(sentences)
     }
 
     pub(super) fn storage_head(
@@ -343,7 +387,7 @@ impl Phrases<'_> {
     }
 
     /// A measure without drops and spoons: these are no drinking doses.
-    fn bulk(self, measure: &Measure) -> Written<String> {
+    pub(super) fn bulk(self, measure: &Measure) -> Written<String> {
         match measure {
             Measure::ByLabel | Measure::Nothing => Ok(String::new()),
             // Less than this no spoon or cup measures.

@@ -244,6 +244,7 @@ fn is_met(caution: Caution, covers: Coverage) -> bool {
         | Caution::Rehydrate
         | Caution::RetestLater
         | Caution::StirTank
+        | Caution::TabletTooStrong
         | Caution::WellClearFirst
         | Caution::WellPh
         | Caution::ChemicalsStay

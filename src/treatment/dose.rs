@@ -14,7 +14,8 @@ use super::condition;
 use super::contact_time::{self, Wait};
 use super::need::{Given, Need};
 use super::order::{Agent, DoseOrder};
-use super::outcome::{Caution, Cover, Coverage, Detail, Outcome, Verdict, WaitBasis};
+use super::outcome::{Caution, Cover, Coverage, Detail, Measure, Outcome, Verdict, WaitBasis};
+use super::rule;
 use super::source::Source;
 use super::{chlorine, chlorine_dioxide, iodine, nadcc};
 
@@ -116,11 +117,50 @@ pub(super) fn outcome(order: &DoseOrder, plan: Plan, given: Given, wait: Wait) -
             cryptosporidium: Cover::No,
         }),
         logs,
-        cautions: cautions(order, plan.halogen, wait.giardia),
+        cautions: {
+            let mut cautions = cautions(order, plan.halogen, wait.giardia);
+            // A whole tablet in a small can: over twice what is published for it.
+            let one = given.measure == Measure::Tablets(1);
+            if one && given.mg > plan.need.mg() * rule::DOUBLE * (1.0 + 1e-9) {
+                cautions.insert(0, Caution::TabletTooStrong);
+            }
+            cautions
+        },
         sources,
         boiling_point_c: None,
         detail: Detail::Plain,
     }
+}
+
+/// A new or polluted tank is filled with this, left and emptied: 50 mg/L, ten times the dose that
+/// is drunk (WHO, technical note 3, from memory: 80 g of high-strength hypochlorite for 1000 L).
+const NEW_TANK_MG_PER_L: f64 = 50.0;
+/// Hours that it stands (same note).
+const NEW_TANK_HOURS: f64 = 24.0;
+
+/// The first filling of a tank, where the order is of that size.
+pub(super) fn new_tank(order: &DoseOrder) -> Option<Outcome> {
+    let clean = DoseOrder {
+        water: super::order::Water::default(),
+        people: Vec::new(),
+        ..order.clone()
+    };
+    let plan = plan(&clean).ok()??;
+    if !is_chlorine_tank(order, plan.halogen) {
+        return None;
+    }
+    let mg = NEW_TANK_MG_PER_L * order.volume.litres();
+    let given = plan.need.times(mg / plan.need.mg()).rounded_up();
+    Some(Outcome {
+        measure: given.measure,
+        dose: Some(Concentration::from_mg_per_litre(
+            given.mg / order.volume.litres(),
+        )),
+        wait: Some(minutes(NEW_TANK_HOURS * 60.0)),
+        cautions: vec![Caution::CleanTankFirst, Caution::NotForDrinking],
+        sources: vec![Source::WhoTn3],
+        ..Outcome::without_dose(Detail::Plain)
+    })
 }
 
 /// Minutes as a duration. A cast saturates, and no wait comes near.

@@ -207,6 +207,22 @@ pub(super) fn powder_up(grams: f64, mg_per_gram: f64) -> PowderMeasure {
     )
 }
 
+/// The same powder by the stock solution that another measure goes by: two ways to measure side
+/// by side would be mixed up.
+pub(super) fn in_stock_like(powder: PowderMeasure, other: PowderMeasure) -> PowderMeasure {
+    let stock = other.stock.filter(|_| powder.stock.is_none()).map(|stock| {
+        let ml = powder.grams * stock.add.ml / other.grams;
+        StockMeasure {
+            add: liquid_up(ml),
+            ..stock
+        }
+    });
+    PowderMeasure {
+        stock: powder.stock.or(stock),
+        ..powder
+    }
+}
+
 /// Powder, downward, for a ceiling that must not be passed.
 pub(super) fn powder_down(grams: f64, mg_per_gram: f64) -> Option<PowderMeasure> {
     let rounded = floor_to(grams, step_grams(grams));

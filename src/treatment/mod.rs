@@ -77,3 +77,22 @@ pub fn treat(order: &Order) -> Verdict {
         Order::Sun(order) => Ok(sun::treat(order)),
     }
 }
+
+/// An outcome for other water, measured the way the first one is: where that goes by a stock
+/// solution, this does too.
+#[must_use]
+pub fn measured_like(outcome: Outcome, first: &Outcome) -> Outcome {
+    let measure = match (outcome.measure, first.measure) {
+        (Measure::Powder(powder), Measure::Powder(other)) => {
+            Measure::Powder(measure::in_stock_like(powder, other))
+        }
+        (measure, _) => measure,
+    };
+    Outcome { measure, ..outcome }
+}
+
+/// The first filling of a new or dirty tank, for an order of that size: nobody drinks it.
+#[must_use]
+pub fn new_tank(order: &DoseOrder) -> Option<Outcome> {
+    dose::new_tank(order)
+}

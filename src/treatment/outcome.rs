@@ -250,6 +250,8 @@ pub enum Caution {
     PrintTest,
     /// The label prints a range: its lower figure was taken.
     LowerFigure,
+    /// One tablet is too much for so little water.
+    TabletTooStrong,
     /// Too murky to read print through: boil, or let chemicals settle it.
     TooMurky,
     /// Plain, unscented product only.

@@ -148,6 +148,9 @@ pub enum Source {
     /// WHO guidelines for drinking water, 1996.
     #[strum(serialize = "who-gdwq-1996")]
     WhoGdwq1996,
+    /// WHO on tanks and tankers; amounts from memory.
+    #[strum(serialize = "who-tn3")]
+    WhoTn3,
     /// WHO travel table.
     #[strum(serialize = "who-ith-2012")]
     WhoIth2012,
