@@ -131,14 +131,18 @@ jar-uneven = More solution must leave more chlorine; these readings go up and do
 
 ## Stock and people
 
+people = { $people-n ->
+    [one] { $people } person
+   *[other] { $people } people
+}
 supply-clear-water = clear water
 supply-cloudy-water = cloudy water
 stock-counted = { $count } { $product }
 stock-measured = { $amount } of { $product }
 supply-treats = { $stock } treats about { $litres } of { $water }.
-supply-lasts = { $stock }: about { $days } for { $people } people at { $each } each a day ({ $drinkingdays } if for drinking only, { $drinking }).
-supply-serves = { $stock }: about { $people } people for { $days } at { $each } each a day ({ $drinkingpeople } if for drinking only, { $drinking }).
-supply-needs = { $people } people, { $days }, { $each } each a day = { $litres } of { $water }: { $need }. Order { $measure } ({ $margin }% to spare).
+supply-lasts = { $stock }: about { $days } for { $people } at { $each } each a day ({ $drinkingdays } if for drinking only, { $drinking }).
+supply-serves = { $stock }: about { $people } for { $days } at { $each } each a day ({ $drinkingpeople } if for drinking only, { $drinking }).
+supply-needs = { $people }, { $days }, { $each } each a day = { $litres } of { $water }: { $need }. Order { $measure } ({ $margin }% to spare).
 supply-counted-cloudy = Counted for cloudy water.
 supply-ages = But it keeps { $months } months only.
 supply-if-cloudy = Cloudy water takes twice as much.
@@ -251,6 +255,7 @@ defer = Your health office's rules come first.
 adjusted-faster = { $echo }. Only if clear and not cold: { $measure } in all, wait { $wait }. More taste, not more safety.
 adjusted-weaker = { $echo }. Only if clear and not cold: { $measure }, wait { $wait }.
 cannot-faster = It cannot be made shorter safely. Faster: a rolling boil, then cool.
+too-strong = Too much chlorine? Let it stand open for some hours or pour it between clean cans. Never shorten the wait. If it was drunk and somebody feels ill: get help.
 cannot-weaker = Less would not be safe here. For the taste: let it stand open, or pour between clean cans, after the wait.
 
 ## Questions

@@ -490,6 +490,7 @@ pub fn verdict(say: &Say) -> (Option<AnswerJson>, Vec<&'static str>, Option<&'st
         | Say::NothingBefore
         | Say::NothingToUndo
         | Say::NothingToWaitFor
+        | Say::TooStrong
         | Say::Unsure => (None, Vec::new(), None),
     }
 }

@@ -219,7 +219,8 @@ impl Conversation<'_> {
             let doubt = doubts
                 .iter()
                 .copied()
-                .find(|doubt| same_question(doubt.field(), *first));
+                .find(|doubt| same_question(doubt.field(), *first))
+                .or_else(|| self.doubt_about(work, &facts, Some(first)));
             return self.ask(work, facts, missing, doubt, remembered, notes);
         }
         self.answer(work.into(), facts, remembered, notes, place)

@@ -22,7 +22,7 @@ mod variants;
 use jiff::Timestamp;
 
 use crate::parser::{Doubt, Link, Note, Reading};
-use crate::request::{Facts, Field, Product, Refusal, Request, Topic, Work};
+use crate::request::{Change, Facts, Field, Product, Refusal, Request, Topic, Work};
 use crate::treatment::{self, AdjustOrder};
 
 pub use bottle::{Bottle, Draw, Left, WARN_DAYS};
@@ -221,8 +221,13 @@ impl Conversation<'_> {
             .filter(|last| last.topic == Topic::Dose)
             .filter(|last| refusal_of(&last.facts, &last.notes).is_none())
             .and_then(|last| order::dose(&last.facts).ok().map(|order| (last, order)));
-        let (Some((last, order)), Some(change)) = (last, self.reading.request.facts.change) else {
-            return self.unchanged(Say::NothingBefore);
+        let change = self.reading.request.facts.change;
+        let (Some((last, order)), Some(change)) = (last, change) else {
+            return self.unchanged(match change {
+                // Of whatever dose: this much can be done.
+                Some(Change::Weaker) => Say::TooStrong,
+                Some(Change::Faster) | None => Say::NothingBefore,
+            });
         };
         match treatment::adjust(&AdjustOrder {
             last: order.clone(),
@@ -404,6 +409,9 @@ impl Conversation<'_> {
         }
         if notes.contains(&Note::Danger) && topic == Topic::Illness {
             extra.push(Extra::Danger);
+        }
+        if notes.contains(&Note::NewTank) && variants.new_tank.is_some() {
+            extra.push(Extra::NewTank);
         }
         if notes.contains(&Note::LowerEnd) {
             extra.push(Extra::LowerFigure);

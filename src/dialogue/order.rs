@@ -38,6 +38,7 @@ pub(super) fn missing(work: Work, facts: &Facts, notes: &[Note]) -> Vec<Field> {
             }
             missing
         }
+        Work::Dilute if is_too_strong(facts) => vec![Field::TargetPercent],
         Work::Dilute => {
             let mut missing = missing_of_label(facts);
             if facts.volume_l.is_none() {
@@ -51,6 +52,14 @@ pub(super) fn missing(work: Work, facts: &Facts, notes: &[Note]) -> Vec<Field> {
         Work::Residual => missing_for_residual(facts, notes),
         Work::Supply => missing_for_supply(facts, notes),
     }
+}
+
+/// A solution that is to be stronger than what it is made of.
+fn is_too_strong(facts: &Facts) -> bool {
+    let strength = facts.strength_percent.filter(|_| facts.product.is_some());
+    target_percent(facts)
+        .zip(strength)
+        .is_some_and(|(target, strength)| target > strength)
 }
 
 /// Product, then its label's figure.

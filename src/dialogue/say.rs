@@ -64,6 +64,8 @@ pub enum Say {
     Stopped,
     /// The last dose is back in its bottle.
     Undone(Box<BottleLine>),
+    /// The water tastes of chlorine, and no dose is known.
+    TooStrong,
     /// Is somebody hurt, or is a dose wanted?
     Unsure,
     /// A well cannot be hurried, but in an emergency.
@@ -221,6 +223,8 @@ pub enum Extra {
     FromMemory,
     /// The label's lower figure was taken.
     LowerFigure,
+    /// The tank itself is to be disinfected first.
+    NewTank,
     /// The remembered bottle is over a year old.
     OldBottle,
     /// Somebody is ill: get help.

@@ -347,19 +347,27 @@ pub(super) fn bare_reading(text: Text<'_>) -> Option<(usize, f64)> {
         .enumerate()
         .filter(|(_, item)| item.is(Concept::Residual) || item.is(Concept::TestWord))
         .map(|(i, _)| i);
-    places.rev().find_map(|place| {
-        (place + 1..place + 9).find_map(|at| {
-            let amount = text
-                .amounts
-                .iter()
-                .find(|amount| amount.items.start == at)?;
-            (matches!(amount.unit, Unit::Pieces) && text.scope.stated(at))
-                .then(|| amount.value())
-                .flatten()
-                .filter(|value| *value <= READING_MAX)
-                .map(|value| (at, value))
-        })
-    })
+    let figure_at = |at: usize| {
+        let amount = text
+            .amounts
+            .iter()
+            .find(|amount| amount.items.start == at)?;
+        (matches!(amount.unit, Unit::Pieces) && text.scope.stated(at))
+            .then(|| amount.value())
+            .flatten()
+            .filter(|value| *value <= READING_MAX)
+            .map(|value| (at, value))
+    };
+    let by_test = places
+        .rev()
+        .find_map(|place| (place + 1..place + 9).find_map(figure_at));
+    // "Chlorine is 0.3": with decimals, or it counts something.
+    let by_chlorine = || {
+        text.places(Concept::Chlorine)
+            .find_map(|place| (place + 1..place + 3).find_map(figure_at))
+            .filter(|(_, value)| value.fract() > 0.0)
+    };
+    by_test.or_else(by_chlorine)
 }
 
 /// "Opened 3 years ago", "2 years old".
@@ -661,9 +669,11 @@ fn side(text: Text<'_>, amount: &Amount) -> Side {
         Side::Radius
     } else if either(Concept::Girth) {
         Side::Round
+    } else if behind.first() == Some(&Concept::Wide) {
+        Side::Across
     } else if nearest == Some(Concept::Wide)
         && !says(&behind, Concept::Wide)
-        && says(&behind, Concept::Water)
+        && (says(&behind, Concept::Water) || says(&behind, Concept::WaterDepth))
     {
         // "Diameter 3 ft, water 10 ft": what stands behind belongs to the next figure.
         Side::Across

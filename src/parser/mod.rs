@@ -86,6 +86,8 @@ pub enum Note {
     AsksDays,
     /// How many people it serves is asked.
     AsksPeople,
+    /// A tank is new or dirty: it is to be disinfected itself.
+    NewTank,
     /// Something is to be forgotten.
     Forgets,
     /// The bottle is to be remembered, beside another question.
@@ -352,6 +354,7 @@ fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::NotMade, Note::NotMade),
         (Concept::Remember, Note::Keep),
         (Concept::Forget, Note::Forgets),
+        (Concept::NewTank, Note::NewTank),
         (Concept::DoubleIt, Note::DoubleIt),
         (Concept::ToDrink, Note::ToDrink),
         (Concept::DangerSign, Note::Danger),

@@ -189,6 +189,10 @@ fn other_figure(item: &Item) -> bool {
 fn loose_signs(items: &[Item], amounts: &[Amount], scope: &Scope) -> Vec<Doubt> {
     let covered = |index: usize| amounts.iter().any(|amount| amount.items.contains(&index));
     let mut doubts = Vec::new();
+    let figures = amounts
+        .iter()
+        .filter(|amount| amount.unit == Unit::Percent)
+        .count();
     for (i, item) in items.iter().enumerate() {
         let behind_a_word = i
             .checked_sub(1)
@@ -197,7 +201,9 @@ fn loose_signs(items: &[Item], amounts: &[Amount], scope: &Scope) -> Vec<Doubt> 
         if item.is(Concept::Percent) && !covered(i) && scope.stated(i) && behind_a_word {
             doubts.push(Doubt::StrengthUnreadable);
         }
-        if item.is(Concept::Thinned) && scope.stated(i) {
+        // "Dilute bleach 5% to 1%" is a plan; "dilute bleach" alone has been thinned.
+        let thinned = item.is(Concept::Thinned) || (item.is(Concept::DiluteWord) && figures < 2);
+        if thinned && scope.stated(i) {
             doubts.push(Doubt::StrengthThinned);
         }
         if item.is(Concept::Unlabelled) && scope.at(i) != Standing::Denied {

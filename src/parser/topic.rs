@@ -187,7 +187,8 @@ impl Signals<'_> {
                 && !washing_only
                 && (product || self.says(Concept::Splashed) || self.words() <= SHORT * 2))
             || (product && self.any(&[Concept::Eye, Concept::Skin]) && self.says(Concept::Splashed))
-            || (self.says(Concept::Inhaled) && (product || mixture))
+            || (self.says(Concept::Inhaled)
+                && (product || mixture || text.places(Concept::Inhaled).count() > 1))
     }
 
     /// The short words of an SMS service, said without figures.
@@ -304,7 +305,7 @@ impl Signals<'_> {
                     || made
                     || self.says(Concept::Solution)
                     || (solution && self.product.mentioned)))
-            || (self.percentages >= 2 && solution)
+            || (self.percentages >= 2 && (solution || self.says(Concept::DiluteWord)))
     }
 
     /// "0.5% solution, 10 L" of nothing in particular, or "1% from powder 70%".
@@ -466,6 +467,19 @@ impl Signals<'_> {
                 .amounts
                 .iter()
                 .any(|amount| amount.unit == Unit::Pieces && amount.figure.value < READING_MAX);
+        // "Reading 0.2, tank 5000 L, bleach 5%, how much to add."
+        let read = in_mg || super::facts::bare_reading(self.text).is_some();
+        if read
+            && (tests || self.any(&[Concept::TapStand, Concept::AtHome, Concept::AskToAdd]))
+            && self.any(&[
+                Concept::AddWord,
+                Concept::AskToAdd,
+                Concept::TapStand,
+                Concept::AtHome,
+            ])
+        {
+            return true;
+        }
         if (in_mg
             && self.percentages == 0
             && self.volumes.water.is_none()

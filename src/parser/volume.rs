@@ -218,6 +218,14 @@ fn role(items: &[Item], amounts: &[Amount], n: usize, system: UnitSystem) -> Rol
             Role::NotWater
         };
     }
+    // "Label says 1 tablet for 20 L".
+    let from_label = items.iter().any(|item| item.is(Concept::Label));
+    let for_it = before
+        .and_then(|i| items.get(i))
+        .is_some_and(|item| item.tag == Tag::Plain);
+    if from_label && for_it && one_tablet_before(items, amounts, start) {
+        return Role::LabelRate;
+    }
     if item_is(items, Some(end), Concept::Flow)
         || (item_is(items, Some(end), Concept::Per) || item_is(items, Some(end), Concept::Article))
             && items.get(end + 1).is_some_and(|item| {
@@ -242,6 +250,14 @@ fn role(items: &[Item], amounts: &[Amount], n: usize, system: UnitSystem) -> Rol
         return Role::Unreadable;
     };
     if count_is_a_word(items, amounts, start, end) || part_of_it(items, amounts, n) {
+        return Role::Unreadable;
+    }
+    // "500 ml bleach 5%": what there is of it, or how much water? Nobody fetches so little.
+    let of_product = items
+        .get(end)
+        .and_then(Item::concept)
+        .is_some_and(is_product_word);
+    if each < 1.0 && of_product && !items.iter().any(|item| item.is(Concept::Water)) {
         return Role::Unreadable;
     }
     let is_dose = each < limit::VOLUME.min && each > 0.0;

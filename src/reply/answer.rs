@@ -54,7 +54,12 @@ impl Phrases<'_> {
             let args = Args::new()
                 .text("measure", self.bulk(&first.measure)?)
                 .text("wait", self.wait(first)?);
-            tail.push(self.message("if-new-tank", &args)?);
+            let sentence = self.message("if-new-tank", &args)?;
+            if answer.extra.contains(&Extra::NewTank) {
+                tail.insert(0, sentence);
+            } else {
+                tail.push(sentence);
+            }
         }
         tail.extend(self.particulars(answer)?);
         // What is left in the bottle comes after what the dose does not kill.
@@ -157,7 +162,7 @@ impl Phrases<'_> {
         for extra in &answer.extra {
             match extra {
                 // The head says so already.
-                Extra::Danger | Extra::FromMemory => {}
+                Extra::Danger | Extra::FromMemory | Extra::NewTank => {}
                 Extra::LowerFigure | Extra::OldBottle | Extra::SeeHealthWorker => {
                     sentences.push(self.plain(&format!("extra-{}", <&str>::from(*extra)))?);
                 }
@@ -235,7 +240,7 @@ impl Phrases<'_> {
                         .text("grams", self.grams(stock.grams_per_litre)?)
                         .text("litres", litre)
                         .text("percent", self.figure(1.0, 0))
-                        .text("measure", self.liquid(stock.add)?);
+                        .text("measure", self.by_syringe(stock.add)?);
                     "stock"
                 }
             },

@@ -52,6 +52,9 @@ fn key(question: &Question) -> String {
         (Field::TabletMg, Some(doubt)) => format!("ask-{}", <&str>::from(doubt)),
         (Field::TabletMg, None) => "ask-tablet".to_owned(),
         (Field::VolumeL, _) if question.jars => "ask-jar".to_owned(),
+        (Field::VolumeL, Some(_)) if question.work == Work::Dilute => {
+            "ask-volume-solution".to_owned()
+        }
         (Field::VolumeL, Some(doubt)) => format!("ask-{}", <&str>::from(doubt)),
         (Field::VolumeL, None) => match question.work {
             Work::Dilute => "ask-volume-solution",

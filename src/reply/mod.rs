@@ -73,6 +73,7 @@ pub fn render(say: &Say, locale: &Locale) -> Result<String, CatalogError> {
         Say::Set { language, units } => set(phrases, language.as_deref(), *units),
         Say::Started => phrases.plain("started"),
         Say::Stopped => phrases.plain("stopped"),
+        Say::TooStrong => phrases.plain("too-strong"),
         Say::Undone(line) => {
             let left = line.left.as_ref().map(|left| phrases.left(left));
             let left = left.transpose()?.unwrap_or_default();

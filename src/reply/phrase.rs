@@ -132,6 +132,15 @@ impl Phrases<'_> {
         )
     }
 
+    /// Without spoons: who weighed powder has a syringe or a measuring cup.
+    pub(super) fn by_syringe(self, liquid: LiquidMeasure) -> Result<String, CatalogError> {
+        if liquid.drops <= DROPS_MAX {
+            self.liquid(liquid)
+        } else {
+            self.millilitres(liquid.ml)
+        }
+    }
+
     /// Spoons in halves and quarters, as cooks write them: 1 3/4.
     pub(super) fn spoons(self, count: f64) -> String {
         let whole = count.floor();
@@ -234,7 +243,7 @@ impl Phrases<'_> {
             Measure::ByLabel | Measure::Nothing => None,
             Measure::Liquid(liquid) => Some(self.liquid(*liquid)?),
             Measure::Powder(powder) => Some(match powder.stock {
-                Some(stock) => self.liquid(stock.add)?,
+                Some(stock) => self.by_syringe(stock.add)?,
                 None => self.grams(powder.grams)?,
             }),
             Measure::Tablets(count) => Some(self.tablets(*count)?),

@@ -5,7 +5,7 @@
 //! Promises that a figure in a sentence is a figure of the answer.
 
 use crate::dialogue::Answer;
-use crate::request::{Clarity, Form, Product, Purpose};
+use crate::request::{Clarity, Form, Product, Purpose, Taken};
 use crate::treatment::{
     self, Caution, Detail, Dilution, JarFinding, JarVerdict, Measure, Outcome, ResidualFinding,
     ResidualVerdict, StorageFinding, SupplyFinding, WellFinding,
@@ -139,6 +139,7 @@ impl Phrases<'_> {
     ) -> Written<String> {
         let reading = finding.reading_mg_per_l.unwrap_or_default();
         // Old water at home is held to less than water that was just dosed.
+        let kept = answer.facts.taken == Some(Taken::AtUse);
         let least = if reading < finding.aim_mg_per_l {
             finding.at_use_mg_per_l
         } else {
@@ -147,7 +148,20 @@ impl Phrases<'_> {
         let mut args = Args::new()
             .text("reading", self.figure(reading, 2))
             .text("least", self.figure(least, 1))
-            .text("aim", self.figure(finding.aim_mg_per_l, 1))
+            .text(
+                "aim",
+                self.figure(
+                    if kept
+                        && finding.verdict == ResidualVerdict::Low
+                        && answer.outcome.measure == Measure::Nothing
+                    {
+                        finding.at_use_mg_per_l
+                    } else {
+                        finding.aim_mg_per_l
+                    },
+                    1,
+                ),
+            )
             .text("atuse", self.figure(finding.at_use_mg_per_l, 1))
             .text("most", self.figure(finding.most_mg_per_l, 1))
             .text("ready", self.figure(finding.well_ready_mg_per_l, 1))
@@ -270,7 +284,13 @@ impl Phrases<'_> {
             .text("drinking", self.litres(supply.drinking_litres_per_person)?)
             .text("margin", whole(supply.margin_percent));
         if let Some(people) = supply.people {
-            args = args.text("people", whole(people));
+            let phrase = self.message(
+                "people",
+                &Args::new()
+                    .count("people-n", people)
+                    .text("people", whole(people)),
+            )?;
+            args = args.text("people", phrase);
         }
         if let Some(days) = supply.days {
             args = args.text("days", self.days(days)?);
