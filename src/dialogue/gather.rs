@@ -17,6 +17,9 @@ use super::say::{Answer, Beside, Question, Say};
 use super::state::{ANSWER_LIVES_MINUTES, Answered, Asked, FOLLOW_UP_LIVES_MINUTES, Talk, Urge};
 use super::{Conversation, Step};
 
+/// Nobody tests doses in larger jars.
+const JAR_MAX_LITRES: f64 = 60.0;
+
 /// A shocked well stands overnight and is pumped out the day after.
 const WELL_LIVES_MINUTES: i64 = 48 * 60;
 
@@ -31,10 +34,7 @@ impl Conversation<'_> {
     /// What a message that reads like a dose is about: "5%" alone may answer a question about a
     /// well.
     pub(super) fn meant_by_dose(&self) -> Work {
-        // "And for drinking, 40 L": whatever was spoken of before.
-        let to_drink =
-            self.reading.notes.contains(&Note::ToDrink) && self.reading.stated.volume_l.is_some();
-        if self.reading.refusal.is_some() || to_drink {
+        if self.reading.refusal.is_some() || self.is_to_drink() {
             return Work::Dose;
         }
         if let Some(asked) = self.asked().filter(|asked| asked.work != Work::Dose) {
@@ -51,6 +51,11 @@ impl Conversation<'_> {
             return Work::Residual;
         }
         self.follows().unwrap_or(Work::Dose)
+    }
+
+    /// "And for drinking, 40 L": a dose, whatever was spoken of before.
+    pub(super) fn is_to_drink(&self) -> bool {
+        self.reading.notes.contains(&Note::ToDrink) && self.reading.stated.volume_l.is_some()
     }
 
     /// "The second tank shows 0.1, how much bleach do I add?" after a chlorine test.
@@ -105,8 +110,13 @@ impl Conversation<'_> {
         };
         let work = self.person.talk.work(self.now, lives_for)?.topic.work()?;
         if work == Work::Dose {
+            // "Same again" is about what was answered last.
+            let last = self.person.talk.last(self.now, lives_for);
+            let is_last = last.is_some_and(|last| last.topic == Topic::Dose);
             let follows = match self.reading.link {
-                Link::FollowOn | Link::HalfThat | Link::TwiceThat => true,
+                Link::FollowOn | Link::HalfThat | Link::TwiceThat => {
+                    is_last || states_something(stated)
+                }
                 Link::Correction | Link::None => {
                     states_something(stated) || self.reading.notes.contains(&Note::DoubleIt)
                 }
@@ -180,7 +190,7 @@ impl Conversation<'_> {
             doubts.retain(|doubt| !(*doubt == Doubt::VolumeUnsized && facts.volume_l.is_some()));
             self.apply_bare(&mut facts, &doubts);
         }
-        if place == Place::Beside && self.asked().is_none() {
+        if place == Place::Beside {
             self.inherit_product(work, &mut facts, &doubts);
         }
         let unfit = facts
@@ -233,17 +243,20 @@ impl Conversation<'_> {
         if self.reading.link != Link::FollowOn || told || product_doubted(doubts) {
             return;
         }
-        let Some(before) = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES) else {
-            return;
+        let before = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES);
+        let before = match self.asked() {
+            Some(asked) if asked.work == work => return,
+            Some(asked) => &asked.facts,
+            None => match before.filter(|before| before.topic != work.into()) {
+                Some(before) => &before.facts,
+                None => return,
+            },
         };
-        if before.topic != work.into() {
-            facts.product = before.facts.product;
-            facts.strength_percent = before.facts.strength_percent;
-            facts.tablet_mg = before
-                .facts
-                .tablet_mg
-                .filter(|mg| work == Work::Dilute || limit::CHLORINE_TABLET.check(*mg).is_ok());
-        }
+        facts.product = before.product;
+        facts.strength_percent = before.strength_percent;
+        facts.tablet_mg = before
+            .tablet_mg
+            .filter(|mg| work == Work::Dilute || limit::CHLORINE_TABLET.check(*mg).is_ok());
     }
 
     /// What was said before, with this message on top.
@@ -300,7 +313,19 @@ impl Conversation<'_> {
                 stated.volume_l = None;
             }
             Work::Residual if self.jars_lack_size() => {
-                stated.jar_l = stated.jar_l.or(stated.volume_l.take());
+                // What is larger is the tank.
+                let each = self.reading.each_litres;
+                if each.is_some_and(|litres| litres <= JAR_MAX_LITRES) {
+                    stated.jar_l = stated.jar_l.or(each);
+                    stated.volume_l = None;
+                }
+            }
+            Work::Residual if !stated.jars.is_empty() => {
+                // The jars that we told of, unless others are named.
+                let told = self.person.talk.work(self.now, ANSWER_LIVES_MINUTES);
+                if told.is_some_and(|told| told.facts.asks_jar_method) {
+                    stated.jar_l = stated.jar_l.or(Some(order::JAR_LITRES));
+                }
             }
             Work::Residual if self.is_of_well(&stated) => {
                 stated.taken = Some(Taken::InWell);
@@ -417,10 +442,13 @@ impl Conversation<'_> {
         if new_question && work != Work::Residual {
             return None;
         }
-        (linked || matters(work, stated) || !self.reading.doubts.is_empty()).then(|| Base {
-            facts: last.facts.clone(),
-            notes: last.notes.clone(),
-            place: Place::Instead,
+        let doubled = self.reading.notes.contains(&Note::DoubleIt);
+        (linked || doubled || matters(work, stated) || !self.reading.doubts.is_empty()).then(|| {
+            Base {
+                facts: last.facts.clone(),
+                notes: last.notes.clone(),
+                place: Place::Instead,
+            }
         })
     }
 
@@ -553,7 +581,10 @@ impl Conversation<'_> {
             // Somebody who thinks in gallons may mean gallons.
             Field::VolumeL if !metric => Some(Doubt::VolumeUnreadable),
             Field::VolumeL if self.jars_lack_size() => take(
-                limit::VOLUME.check(bare).ok(),
+                limit::VOLUME
+                    .check(bare)
+                    .ok()
+                    .filter(|litres| *litres <= JAR_MAX_LITRES),
                 &mut facts.jar_l,
                 Doubt::VolumeOutside,
             ),

@@ -22,6 +22,7 @@ mod variants;
 use jiff::Timestamp;
 
 use crate::parser::{Doubt, Link, Note, Reading};
+use crate::quantity::limit;
 use crate::request::{Change, Facts, Field, Product, Refusal, Request, Topic, Work};
 use crate::treatment::{self, AdjustOrder};
 
@@ -260,6 +261,9 @@ impl Conversation<'_> {
             {
                 return self.bare_answer(asked, bare);
             }
+            if self.is_to_drink() {
+                return self.gather(Work::Dose);
+            }
             if self.states_what_matters(asked.work) {
                 return self.gather(asked.work);
             }
@@ -290,6 +294,11 @@ impl Conversation<'_> {
             FOLLOW_UP_LIVES_MINUTES
         };
         let last = self.person.talk.last(self.now, lives_for)?;
+        // "Same but 0.01" after a filter.
+        let pore = stated.pore_um.or(self
+            .reading
+            .bare
+            .filter(|bare| linked && limit::PORE.check(*bare).is_ok()));
         let place = stated.altitude_m.is_some() || stated.height.is_some();
         let water = stated.clarity.is_some();
         let sky = stated.sky.is_some();
@@ -302,12 +311,15 @@ impl Conversation<'_> {
             || !stated.person.is_empty();
         let says_more = (last.topic == Topic::Boil && (place || water))
             || (last.topic == Topic::Sun && (sky || water || stated.volume_l.is_some()))
-            || (last.topic == Topic::Filter && (stated.pore_um.is_some() || stated.sewage))
+            || (last.topic == Topic::Filter && (pore.is_some() || stated.sewage))
             || (last.topic == Topic::Choose && choice);
         if !says_more {
             return None;
         }
         let mut facts = facts::merge(&last.facts, stated, &[]);
+        if last.topic == Topic::Filter {
+            facts.pore_um = pore.or(facts.pore_um);
+        }
         for thing in &stated.have {
             if !facts.have.contains(thing) {
                 facts.have.push(*thing);

@@ -303,7 +303,7 @@ fn dilute(facts: &Facts) -> Result<DiluteOrder, Vec<Field>> {
 }
 
 /// The jars that the guideline tells of (MSF cholera guideline, appendix 16).
-const JAR_LITRES: f64 = 20.0;
+pub(super) const JAR_LITRES: f64 = 20.0;
 
 fn jar_test(facts: &Facts) -> Result<JarTestOrder, Vec<Field>> {
     Ok(JarTestOrder {

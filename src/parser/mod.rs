@@ -132,6 +132,8 @@ pub struct Reading {
     pub unread: Vec<Range<usize>>,
     /// Every fact that was read, whatever the topic: a question of ours may have asked for it.
     pub stated: Facts,
+    /// The size of one container, however many there are.
+    pub each_litres: Option<f64>,
     /// A length of which nothing is said.
     pub length_m: Option<f64>,
     /// Every percentage that may be a strength or a target, in the order said.
@@ -318,6 +320,7 @@ fn interpret(text: Text<'_>) -> Reading {
         doubts,
         refusal,
         also: Vec::new(),
+        each_litres: volumes.each_litres,
         length_m: well.length_m,
         percents,
         link: link(text),
@@ -357,6 +360,7 @@ fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::NewTank, Note::NewTank),
         (Concept::DoubleIt, Note::DoubleIt),
         (Concept::ToDrink, Note::ToDrink),
+        (Concept::Drink, Note::ToDrink),
         (Concept::DangerSign, Note::Danger),
     ]
     .into_iter()

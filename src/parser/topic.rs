@@ -447,7 +447,10 @@ impl Signals<'_> {
     }
 
     fn residual(&self) -> bool {
-        self.text.jars.is_some() || self.by_the_nose() || self.residual_read()
+        self.text.jars.is_some()
+            || self.says(Concept::JarTest)
+            || self.by_the_nose()
+            || self.residual_read()
     }
 
     fn residual_read(&self) -> bool {

@@ -121,9 +121,12 @@ impl Phrases<'_> {
         }?;
         said.cautions.push(Caution::NotForDrinking);
         let use_ = match answer.facts.purpose {
-            Some(Purpose::Hands) => self.plain("dilute-hands")?,
+            // What is said to be for hands and is stronger than for hands is none.
+            Some(Purpose::Hands) if solution.target_percent <= treatment::HANDS_PERCENT * 1.5 => {
+                self.plain("dilute-hands")?
+            }
             Some(Purpose::Stock) => self.plain("dilute-stock")?,
-            Some(Purpose::Spills | Purpose::Surfaces) | None => self.message(
+            Some(Purpose::Hands | Purpose::Spills | Purpose::Surfaces) | None => self.message(
                 "dilute-surfaces",
                 &Args::new().text("wait", self.wait(&answer.outcome)?),
             )?,
