@@ -6,11 +6,15 @@
 //! after stated times, and that nothing doubtful becomes part of an order.
 //! Knows no wording, no channel and no SQL.
 //!
-//! [`Talk`] has the states; `gather` collects the facts of a question over several messages,
-//! `memory` keeps bottles and reminders.
+//! [`Talk`] has the states. `follow` tells what a message hangs on, `fit` puts its figures in
+//! their places, `gather` collects the facts of a question over several messages, `memory` keeps
+//! bottles and reminders.
 
+mod bare;
 mod bottle;
 mod facts;
+mod fit;
+mod follow;
 mod gather;
 mod memory;
 mod order;

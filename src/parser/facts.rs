@@ -6,11 +6,10 @@
 use jiff::civil::Date;
 
 use crate::quantity::limit;
-use crate::request::{AtHand, Chill, Clarity, Height, Nose, Person, Product, Purpose, Sky, Taken};
+use crate::request::{AtHand, Chill, Clarity, Height, Person, Product, Purpose, Sky};
 
 use super::amount::{Amount, Unit, number_at};
 use super::concept::Concept;
-use super::doubt::Doubt;
 use super::scope::{Scope, Standing};
 use super::tag::{Item, Tag};
 
@@ -55,11 +54,16 @@ impl Text<'_> {
             .is_some_and(|item| item.is(Concept::Container))
     }
 
-    fn concept_at(&self, index: usize) -> Option<Concept> {
+    pub(super) fn concept_at(&self, index: usize) -> Option<Concept> {
         self.items.get(index).and_then(Item::concept)
     }
 
-    fn window(&self, amount: &Amount, before: usize, after: usize) -> impl Iterator<Item = &Item> {
+    pub(super) fn window(
+        &self,
+        amount: &Amount,
+        before: usize,
+        after: usize,
+    ) -> impl Iterator<Item = &Item> {
         let start = amount.items.start.saturating_sub(before);
         let end = (amount.items.end + after).min(self.items.len());
         let stops = |item: &&Item| !item.ends_sentence();
@@ -72,12 +76,18 @@ impl Text<'_> {
         head.into_iter().chain(tail.iter().take_while(stops))
     }
 
-    fn beside(&self, amount: &Amount, concept: Concept, before: usize, after: usize) -> bool {
+    pub(super) fn beside(
+        &self,
+        amount: &Amount,
+        concept: Concept,
+        before: usize,
+        after: usize,
+    ) -> bool {
         self.window(amount, before, after)
             .any(|item| item.is(concept))
     }
 
-    fn stated(&self) -> impl Iterator<Item = &Amount> {
+    pub(super) fn stated(&self) -> impl Iterator<Item = &Amount> {
         self.amounts
             .iter()
             .filter(|amount| self.scope.stated(amount.items.start))
@@ -325,83 +335,12 @@ pub(super) fn at_hand(text: Text<'_>, named: &[Product]) -> Vec<AtHand> {
     found
 }
 
-/// No field kit shows more, mg/L.
-const READING_MAX: f64 = 20.0;
-
-/// Free chlorine read from a test.
-pub(super) fn residual(text: Text<'_>) -> Option<f64> {
-    let by_unit = text
-        .stated()
-        .filter(|amount| matches!(amount.unit, Unit::MgPerLitre | Unit::Ppm))
-        .find_map(Amount::value);
-    by_unit
-        .or_else(|| bare_reading(text).map(|(_, value)| value))
-        .filter(|value| *value <= READING_MAX)
-}
-
-/// A reading without its unit, and where it stands: behind the word for the test.
-pub(super) fn bare_reading(text: Text<'_>) -> Option<(usize, f64)> {
-    let places = text
-        .items
-        .iter()
-        .enumerate()
-        .filter(|(_, item)| item.is(Concept::Residual) || item.is(Concept::TestWord))
-        .map(|(i, _)| i);
-    let figure_at = |at: usize| {
-        let amount = text
-            .amounts
-            .iter()
-            .find(|amount| amount.items.start == at)?;
-        (matches!(amount.unit, Unit::Pieces) && text.scope.stated(at))
-            .then(|| amount.value())
-            .flatten()
-            .filter(|value| *value <= READING_MAX)
-            .map(|value| (at, value))
-    };
-    let by_test = places
-        .rev()
-        .find_map(|place| (place + 1..place + 9).find_map(figure_at));
-    // "Chlorine is 0.3": with decimals, or it counts something.
-    let by_chlorine = || {
-        text.places(Concept::Chlorine)
-            .find_map(|place| (place + 1..place + 3).find_map(figure_at))
-            .filter(|(_, value)| value.fract() > 0.0)
-    };
-    by_test.or_else(by_chlorine)
-}
-
 /// "Opened 3 years ago", "2 years old".
 pub(super) fn age_days(text: Text<'_>) -> Option<f64> {
     text.stated().find_map(|amount| match amount.unit {
         Unit::Days(_) if text.beside(amount, Concept::Ago, 1, 2) => amount.value(),
         _ => None,
     })
-}
-
-/// Where the tested water was taken.
-pub(super) fn taken(text: Text<'_>) -> Option<Taken> {
-    if text.says(Concept::SureWell) && !text.says(Concept::TapStand) && !text.says(Concept::AtHome)
-    {
-        return Some(Taken::InWell);
-    }
-    match (text.says(Concept::TapStand), text.says(Concept::AtHome)) {
-        (true, false) => Some(Taken::AtTap),
-        (false, true) => Some(Taken::AtUse),
-        (true, true) | (false, false) => None,
-    }
-}
-
-/// What is known without a kit.
-pub(super) fn nose(text: Text<'_>) -> Option<Nose> {
-    if text.says(Concept::NoSmell) {
-        Some(Nose::NoSmell)
-    } else if text.says(Concept::Smell) {
-        Some(Nose::Smells)
-    } else if text.says(Concept::NoKit) {
-        Some(Nose::NoKit)
-    } else {
-        None
-    }
 }
 
 /// What a solution is for: the more dangerous use where several are named.
@@ -430,7 +369,7 @@ pub(super) fn minutes(text: Text<'_>) -> Option<f64> {
 }
 
 /// Whether a smaller unit stands right behind a larger one: 5 ft 6 in, 1 hour and 30 minutes.
-fn follows(text: Text<'_>, first: &Amount, next: &Amount) -> bool {
+pub(super) fn follows(text: Text<'_>, first: &Amount, next: &Amount) -> bool {
     let between = text
         .items
         .get(first.items.end..next.items.start)
@@ -499,194 +438,6 @@ pub(super) fn grams(text: Text<'_>) -> Option<f64> {
         Unit::Grams(_) => amount.value(),
         _ => None,
     })
-}
-
-/// What is told of a well's size.
-#[derive(Debug, Default)]
-pub(super) struct WellSize {
-    pub(super) diameter_m: Option<f64>,
-    pub(super) water_depth_m: Option<f64>,
-    /// A length of which nothing is said: the answer to a question of ours, perhaps.
-    pub(super) length_m: Option<f64>,
-    pub(super) doubts: Vec<Doubt>,
-}
-
-impl WellSize {
-    pub(super) const fn is_told(&self) -> bool {
-        self.diameter_m.is_some() || self.water_depth_m.is_some()
-    }
-}
-
-/// Which measure of a well a length is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Side {
-    Across,
-    /// Half of it.
-    Radius,
-    /// All the way round.
-    Round,
-    /// From the ground down to the water.
-    ToWater,
-    Unsaid,
-    WaterDepth,
-    WellDepth,
-}
-
-/// Diameter and depth of water of a well, in metres.
-pub(super) fn well(text: Text<'_>) -> WellSize {
-    let mut size = WellSize::default();
-    let mut bare: Vec<f64> = Vec::new();
-    let mut across = 0;
-    let mut whole_depth = None;
-    let mut dry_depth = None;
-    for amount in lengths(text) {
-        let Some(metres) = amount.value() else {
-            continue;
-        };
-        match side(text, &amount) {
-            Side::WaterDepth => size.water_depth_m = Some(metres),
-            Side::Across => {
-                size.diameter_m = Some(metres);
-                across += 1;
-            }
-            Side::Radius => {
-                size.diameter_m = Some(metres * 2.0);
-                across += 1;
-            }
-            Side::Round => size.diameter_m = Some(metres / std::f64::consts::PI),
-            Side::WellDepth => whole_depth = Some(metres),
-            Side::ToWater => dry_depth = Some(metres),
-            Side::Unsaid => bare.push(metres),
-        }
-    }
-    if size.diameter_m.is_none() && text.says(Concept::Wide) && bare.len() == 1 {
-        size.diameter_m = bare.first().copied();
-    }
-    if let [one] = bare.as_slice() {
-        size.length_m = Some(*one);
-    }
-    if across + bare.len() == 1 && text.says(Concept::Radius) && text.says(Concept::Wide) {
-        // "I do not know whether it is the radius or the diameter."
-        size.diameter_m = None;
-    }
-    match (whole_depth, dry_depth) {
-        // "10 m deep, the water is 7 m down": three metres of water.
-        (Some(whole), Some(dry)) if whole > dry => {
-            size.water_depth_m = Some(((whole - dry) * 1e6).round() / 1e6);
-        }
-        // The depth of the well is not the depth of its water.
-        (Some(_), _) | (None, Some(_)) if size.water_depth_m.is_none() => {
-            size.doubts.push(Doubt::WellDepthOnly);
-        }
-        (_, _) => {}
-    }
-    size
-}
-
-/// Whether a well is spoken of at all.
-pub(super) fn says_well(text: Text<'_>) -> bool {
-    text.mentions(Concept::Well) || text.mentions(Concept::SureWell)
-}
-
-/// A foot, exactly.
-const FOOT_M: f64 = 0.3048;
-
-/// All lengths, feet and inches put together.
-fn lengths(text: Text<'_>) -> Vec<Amount> {
-    let mut lengths: Vec<Amount> = Vec::new();
-    for amount in text.stated() {
-        // "5 ft 6": inches.
-        if let (Unit::Pieces, Some(last), Some(inches)) =
-            (amount.unit, lengths.last_mut(), amount.value())
-            && last.unit == Unit::Metres(FOOT_M)
-            && last.items.end == amount.items.start
-            && inches < 12.0
-        {
-            last.figure.value += inches / 12.0;
-            last.items.end = amount.items.end;
-        }
-        if !matches!(amount.unit, Unit::Metres(_)) {
-            continue;
-        }
-        match lengths.last_mut() {
-            Some(last) if follows(text, last, amount) => {
-                let metres = last.value().zip(amount.value()).map(|(a, b)| a + b);
-                if let (Some(metres), Unit::Metres(factor)) = (metres, last.unit) {
-                    last.figure.value = (metres / factor * 1e9).round() / 1e9;
-                    last.items.end = amount.items.end;
-                }
-            }
-            Some(_) | None => lengths.push(amount.clone()),
-        }
-    }
-    lengths
-}
-
-fn side(text: Text<'_>, amount: &Amount) -> Side {
-    // What stands directly behind says it; else what stands before.
-    let behind: Vec<Concept> = (0..2)
-        .map_while(|n| text.items.get(amount.items.end + n))
-        .take_while(|item| !matches!(item.tag, Tag::Sign(_)))
-        .filter_map(Item::concept)
-        .collect();
-    let before: Vec<Concept> = (1..=4)
-        .map_while(|back| amount.items.start.checked_sub(back))
-        .take_while(|i| {
-            text.items.get(*i).is_some_and(|item| {
-                !item.is_sign(&[',', '.', ';'])
-                    && !item.is(Concept::And)
-                    && !matches!(item.tag, Tag::Figure(_))
-            })
-        })
-        .filter_map(|i| text.concept_at(i))
-        .collect();
-    let says = |list: &[Concept], concept: Concept| list.contains(&concept);
-    let of_water = says(&behind, Concept::WaterDepth)
-        || says(&before, Concept::WaterDepth)
-        || says(&behind, Concept::Water)
-        || (says(&before, Concept::Water) && !says(&before, Concept::Wide));
-    let either = |concept: Concept| says(&behind, concept) || says(&before, concept);
-    // "1.2 m wide, 3 m of water": what stands behind a figure is that figure's.
-    let taken = |index: usize| {
-        text.amounts
-            .iter()
-            .any(|other| other.items.end == index && matches!(other.unit, Unit::Metres(_)))
-    };
-    let nearest = (1..=4)
-        .map_while(|back| amount.items.start.checked_sub(back))
-        .take_while(|at| {
-            text.items
-                .get(*at)
-                .is_some_and(|item| !item.is_sign(&[',', '.', ';']))
-        })
-        .find(|at| text.concept_at(*at).is_some())
-        .filter(|at| !taken(*at))
-        .and_then(|at| text.concept_at(at));
-    let from_above = nearest == Some(Concept::ToWater);
-    if says(&behind, Concept::ToWater) || from_above {
-        Side::ToWater
-    } else if either(Concept::Radius) {
-        Side::Radius
-    } else if either(Concept::Girth) {
-        Side::Round
-    } else if behind.first() == Some(&Concept::Wide) {
-        Side::Across
-    } else if nearest == Some(Concept::Wide)
-        && !says(&behind, Concept::Wide)
-        && (says(&behind, Concept::Water) || says(&behind, Concept::WaterDepth))
-    {
-        // "Diameter 3 ft, water 10 ft": what stands behind belongs to the next figure.
-        Side::Across
-    } else if of_water {
-        Side::WaterDepth
-    } else if says(&behind, Concept::Wide) || says(&before, Concept::Wide) {
-        Side::Across
-    } else if says(&behind, Concept::Deep) || says(&before, Concept::Deep) {
-        // The depth of the well is not the depth of its water.
-        Side::WellDepth
-    } else {
-        Side::Unsaid
-    }
 }
 
 /// The date that stands by "opened".

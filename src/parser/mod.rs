@@ -15,6 +15,7 @@ mod concept;
 mod container;
 mod doubt;
 mod facts;
+mod harm;
 mod jar;
 mod lexicon;
 mod limits;
@@ -25,9 +26,12 @@ mod scope;
 mod second;
 mod strength;
 mod tag;
+mod test_kit;
 mod token;
 mod topic;
 mod volume;
+mod well;
+mod work;
 
 use std::ops::Range;
 
@@ -173,7 +177,7 @@ fn interpret(text: Text<'_>) -> Reading {
     let percentages = strength::percentages(text.items, text.amounts, text.scope);
     let product = product::product(text.items, text.scope, &percentages);
     // "Chlorine test 12 in tank 1000 L": the reading counts no tanks.
-    let reading_at = facts::bare_reading(text).map(|(at, _)| at);
+    let reading_at = test_kit::bare_reading(text).map(|(at, _)| at);
     let counted: Vec<Amount> = text
         .amounts
         .iter()
@@ -182,25 +186,25 @@ fn interpret(text: Text<'_>) -> Reading {
         .collect();
     let volumes = volume::volumes(text.items, &counted, text.scope);
     let tablet = facts::tablet_mg(text);
-    let well = facts::well(text);
+    let size = well::well(text);
     let have = facts::at_hand(text, &product.named);
     let percents: Vec<f64> = percentages.good.iter().map(|good| good.percent).collect();
     let signals = topic::Signals {
         percents: &percents,
-        well_is_whole: well.diameter_m.is_some() && well.water_depth_m.is_some(),
+        well_is_whole: size.diameter_m.is_some() && size.water_depth_m.is_some(),
         text,
         product: &product,
         percentages: percentages.good.len(),
         strength_mentioned: !percentages.good.is_empty() || !percentages.doubts.is_empty(),
         volumes: &volumes,
         methods: have.len(),
-        has_well_size: well.is_told(),
+        has_well_size: size.is_told(),
         tablet_mg: tablet.as_ref().ok().copied().flatten(),
     };
     let (topic, refusal) = signals.topic();
 
     let mut doubts: Vec<Doubt> = product.doubts.clone();
-    doubts.extend(well.doubts.iter().copied());
+    doubts.extend(size.doubts.iter().copied());
     let mut notes = notes(text);
     let mut all = Facts {
         product: product.product,
@@ -217,14 +221,14 @@ fn interpret(text: Text<'_>) -> Reading {
         pore_um: facts::pore(text),
         have,
         change: change(text),
-        residual_mg_per_l: facts::residual(text),
+        residual_mg_per_l: test_kit::residual(text),
         minutes: facts::minutes(text),
         label_litres: volumes.label_litres,
-        diameter_m: well.diameter_m,
-        water_depth_m: well.water_depth_m,
+        diameter_m: size.diameter_m,
+        water_depth_m: size.water_depth_m,
         purpose: facts::purpose(text),
-        taken: facts::taken(text),
-        nose: facts::nose(text),
+        taken: test_kit::taken(text),
+        nose: test_kit::nose(text),
         outbreak: text.says(Concept::Outbreak),
         jars: text
             .jars
@@ -321,7 +325,7 @@ fn interpret(text: Text<'_>) -> Reading {
         refusal,
         also: Vec::new(),
         each_litres: volumes.each_litres,
-        length_m: well.length_m,
+        length_m: size.length_m,
         percents,
         link: link(text),
         bare: bare(text),
@@ -366,8 +370,8 @@ fn notes(text: Text<'_>) -> Vec<Note> {
     .into_iter()
     .filter(|(concept, _)| text.says(*concept))
     .map(|(_, note)| note)
-    .chain(topic::asks_amount(text).then_some(Note::AsksAmount))
-    .chain(topic::keeps_product(text).then_some(Note::OfProduct))
+    .chain(work::asks_amount(text).then_some(Note::AsksAmount))
+    .chain(work::keeps_product(text).then_some(Note::OfProduct))
     .chain(topic::owns_bottle(text).then_some(Note::OwnBottle))
     .chain(tells_a_story(text).then_some(Note::Story))
     .chain(is_strange(text).then_some(Note::Strange))

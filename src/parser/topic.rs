@@ -31,25 +31,19 @@ pub(super) struct Signals<'a> {
     pub(super) tablet_mg: Option<f64>,
 }
 
-/// Solutions for hands, floors, spills and stock go up to this, percent.
-const WEAK_PERCENT: f64 = 2.0;
-
-/// No field kit shows more, mg/L.
-const READING_MAX: f64 = 20.0;
-
 /// A message of at most so many words is a bare command.
-const SHORT: usize = 4;
+pub(super) const SHORT: usize = 4;
 
 impl Signals<'_> {
-    fn says(&self, concept: Concept) -> bool {
+    pub(super) fn says(&self, concept: Concept) -> bool {
         self.text.says(concept)
     }
 
-    fn any(&self, concepts: &[Concept]) -> bool {
+    pub(super) fn any(&self, concepts: &[Concept]) -> bool {
         concepts.iter().any(|concept| self.says(*concept))
     }
 
-    fn words(&self) -> usize {
+    pub(super) fn words(&self) -> usize {
         self.text
             .items
             .iter()
@@ -57,7 +51,7 @@ impl Signals<'_> {
             .count()
     }
 
-    fn unknown_words(&self) -> usize {
+    pub(super) fn unknown_words(&self) -> usize {
         self.text
             .items
             .iter()
@@ -65,18 +59,18 @@ impl Signals<'_> {
             .count()
     }
 
-    fn has_figures(&self) -> bool {
+    pub(super) fn has_figures(&self) -> bool {
         self.volumes.water.is_some() || self.percentages > 0 || self.tablet_mg.is_some()
     }
 
-    fn product_stated(&self) -> bool {
+    pub(super) fn product_stated(&self) -> bool {
         self.text.items.iter().enumerate().any(|(i, item)| {
             item.concept().is_some_and(is_product_word) && self.text.scope.stated(i)
         })
     }
 
     /// Enough to work a dose out.
-    fn dose_is_complete(&self) -> bool {
+    pub(super) fn dose_is_complete(&self) -> bool {
         let label = self.percentages > 0 || self.tablet_mg.is_some();
         self.product.product.is_some() && label && self.volumes.water.is_some()
     }
@@ -99,96 +93,6 @@ impl Signals<'_> {
             return (Topic::Dose, Some(refusal));
         }
         (self.ordinary(), None)
-    }
-
-    /// Swallowed, splashed, breathed in, or meant to be drunk as a remedy.
-    fn exposure(&self) -> bool {
-        let text = self.text;
-        let is_product = |index: usize| {
-            text.items
-                .get(index)
-                .and_then(Item::concept)
-                .is_some_and(is_product_word)
-        };
-        let made_water_of = |index: usize| {
-            text.items
-                .get(index + 1)
-                .is_some_and(|next| next.is(Concept::Water) || next.is(Concept::TreatedWater))
-        };
-        // "Ate, …" at the head is how somebody is addressed.
-        let addressed =
-            |place: usize| place == 0 && text.items.get(1).is_some_and(|next| next.is_sign(&[',']));
-        let mouthfuls = text.places(Concept::Mouthful);
-        let swallowed = text
-            .places(Concept::Swallowed)
-            .chain(mouthfuls)
-            .any(|place| {
-                if addressed(place) {
-                    return false;
-                }
-                for at in place + 1..(place + 10).min(text.items.len()) {
-                    let Some(item) = text.items.get(at) else {
-                        break;
-                    };
-                    if item.ends_sentence()
-                        || item.is(Concept::Water)
-                        || item.is(Concept::TreatedWater)
-                    {
-                        return false;
-                    }
-                    if is_product(at) {
-                        return !made_water_of(at);
-                    }
-                }
-                let before = (place.saturating_sub(8)..place)
-                    .rev()
-                    .take_while(|at| {
-                        text.items.get(*at).is_some_and(|item| {
-                            !item.ends_sentence()
-                                && !item.is(Concept::Water)
-                                && !item.is(Concept::TreatedWater)
-                        })
-                    })
-                    .any(is_product);
-                let about_water = text.mentions(Concept::Water) || self.volumes.mentioned;
-                // "My child swallowed it": of nothing else is there talk.
-                before || (!about_water && !self.says(Concept::Ill) && self.words() <= SHORT * 2)
-            });
-        let about_to_drink = text.places(Concept::Drink).any(|place| {
-            let mut at = place + 1;
-            while let Some(item) = text.items.get(at) {
-                if is_product(at) {
-                    return !made_water_of(at);
-                }
-                let amount = text.amounts.iter().find(|amount| amount.items.start == at);
-                match amount {
-                    Some(amount) => at = amount.items.end,
-                    None if item.is(Concept::Determiner)
-                        || item.is(Concept::Article)
-                        || item.is(Concept::Of)
-                        || item.is(Concept::PlainProduct)
-                        || item.is(Concept::Possessive) =>
-                    {
-                        at += 1;
-                    }
-                    None => return false,
-                }
-            }
-            false
-        });
-        let product = self.product_stated();
-        let mixture = self.any(&[Concept::Acid, Concept::Ammonia, Concept::Mix]);
-        let washing_only = self.any(&[Concept::Washing, Concept::Wound])
-            && !self.any(&[Concept::Splashed, Concept::OnBody]);
-        swallowed
-            || about_to_drink
-            || (product && self.any(&[Concept::Remedy, Concept::Poisoned]))
-            || (self.says(Concept::OnBody)
-                && !washing_only
-                && (product || self.says(Concept::Splashed) || self.words() <= SHORT * 2))
-            || (product && self.any(&[Concept::Eye, Concept::Skin]) && self.says(Concept::Splashed))
-            || (self.says(Concept::Inhaled)
-                && (product || mixture || text.places(Concept::Inhaled).count() > 1))
     }
 
     /// The short words of an SMS service, said without figures.
@@ -236,32 +140,6 @@ impl Signals<'_> {
         None
     }
 
-    fn illness_urgent(&self) -> bool {
-        if self.dilutes() {
-            return false;
-        }
-        // "Does the filter stop cholera?" tells of nobody who is ill.
-        // "0.3 at the tap, cholera in the village", "clean up vomit": what is asked is another thing.
-        let asks_other =
-            self.residual_read() || (self.says(Concept::Spill) && !self.says(Concept::PersonNoun));
-        let of_germs =
-            self.any(&[Concept::Filter, Concept::Germ]) && !self.says(Concept::PersonNoun);
-        // "Cholera has come" by itself is a call for help; beside a product it tells why one asks.
-        let outbreak = self.says(Concept::Outbreak)
-            && !self.product_stated()
-            && !self.any(&[Concept::HowMuch, Concept::Residual])
-            && !super::facts::says_well(self.text)
-            && !self.text.mentions(Concept::Storage);
-        self.says(Concept::DangerSign)
-            || outbreak
-            || (self.says(Concept::Ill)
-                && !self.dose_is_complete()
-                && !asks_other
-                && !of_germs
-                // "Treat our well after the cholera": nobody asks for the sick here.
-                && (!self.has_well_size || !self.product_stated()))
-    }
-
     fn refusal(&self) -> Option<Refusal> {
         let product = self.product_stated();
         if self.any(&[Concept::Acid, Concept::Ammonia]) && product {
@@ -277,50 +155,6 @@ impl Signals<'_> {
             return Some(Refusal::OtherUse);
         }
         None
-    }
-
-    fn dilutes(&self) -> bool {
-        let purpose = self.any(&[
-            Concept::Cleaning,
-            Concept::HandWashing,
-            Concept::Spill,
-            Concept::StockSolution,
-        ]);
-        let solution = self.says(Concept::Solution) || self.says(Concept::MakeWord);
-        // "20 L of drinking water on the ward": a dose, wherever the water stands.
-        if self.dose_is_complete() && self.says(Concept::ToDrink) && !self.says(Concept::Solution) {
-            return false;
-        }
-        if self.weak_solution() {
-            return true;
-        }
-        let made = self.says(Concept::Solution) && self.says(Concept::MakeWord);
-        // For hands and spills nobody asks a drinking dose.
-        let not_to_drink = self.any(&[Concept::HandWashing, Concept::Spill])
-            && (self.product.mentioned || self.volumes.mentioned || self.says(Concept::Mix));
-        not_to_drink
-            || (purpose
-                && (self.strength_mentioned
-                    || (self.product.mentioned && self.volumes.mentioned)
-                    || made
-                    || self.says(Concept::Solution)
-                    || (solution && self.product.mentioned)))
-            || (self.percentages >= 2 && (solution || self.says(Concept::DiluteWord)))
-    }
-
-    /// "0.5% solution, 10 L" of nothing in particular, or "1% from powder 70%".
-    fn weak_solution(&self) -> bool {
-        let mut percents = self.percents.to_vec();
-        percents.sort_by(f64::total_cmp);
-        match percents.as_slice() {
-            [one] => {
-                *one <= WEAK_PERCENT && self.says(Concept::Solution) && !self.product.mentioned
-            }
-            [weak, strong] => {
-                *weak <= WEAK_PERCENT && *strong >= *weak * 3.0 && self.says(Concept::FromWord)
-            }
-            _ => false,
-        }
     }
 
     fn ordinary(&self) -> Topic {
@@ -429,181 +263,7 @@ impl Signals<'_> {
         Topic::Unclear
     }
 
-    /// No kit, or what the nose says after the wait.
-    fn by_the_nose(&self) -> bool {
-        let smells = self.any(&[Concept::NoSmell, Concept::Smell]);
-        let of_chlorine = self.product_stated()
-            || self.text.mentions(Concept::TreatedWater)
-            || self.text.mentions(Concept::Water)
-            || self
-                .text
-                .amounts
-                .iter()
-                .any(|amount| matches!(amount.unit, Unit::Minutes(_)))
-            || self.words() <= SHORT * 2;
-        !self.dose_is_complete()
-            && self.percentages == 0
-            && (self.says(Concept::NoKit) || (smells && of_chlorine))
-    }
-
-    fn residual(&self) -> bool {
-        self.text.jars.is_some()
-            || self.says(Concept::JarTest)
-            || self.by_the_nose()
-            || self.residual_read()
-    }
-
-    fn residual_read(&self) -> bool {
-        let in_mg = self.text.amounts.iter().any(|amount| {
-            matches!(amount.unit, Unit::MgPerLitre)
-                && self.text.scope.stated(amount.items.start)
-                && amount.figure.value < READING_MAX
-        });
-        // "0.1 mg/L chlorine in the bucket": a reading, whatever it is called.
-        let tests = self.any(&[Concept::TestWord, Concept::Residual]);
-        let names_it = self.text.mentions(Concept::Chlorine) || tests;
-        let bare_reading = self.says(Concept::TestWord)
-            && self.percentages == 0
-            && !self.product_stated()
-            && self
-                .text
-                .amounts
-                .iter()
-                .any(|amount| amount.unit == Unit::Pieces && amount.figure.value < READING_MAX);
-        // "Reading 0.2, tank 5000 L, bleach 5%, how much to add."
-        let read = in_mg || super::facts::bare_reading(self.text).is_some();
-        if read
-            && (tests || self.any(&[Concept::TapStand, Concept::AtHome, Concept::AskToAdd]))
-            && self.any(&[
-                Concept::AddWord,
-                Concept::AskToAdd,
-                Concept::TapStand,
-                Concept::AtHome,
-            ])
-        {
-            return true;
-        }
-        if (in_mg
-            && self.percentages == 0
-            && self.volumes.water.is_none()
-            && names_it
-            && !self.dilutes())
-            || bare_reading
-        {
-            return true;
-        }
-        if self.says(Concept::Residual) && self.any(&[Concept::TooLow, Concept::AskToAdd]) {
-            return true;
-        }
-        self.text.mentions(Concept::Residual)
-            && (self
-                .text
-                .amounts
-                .iter()
-                .any(|amount| matches!(amount.unit, Unit::MgPerLitre | Unit::Pieces | Unit::Ppm))
-                || !(self.product.product.is_some() && self.volumes.water.is_some()))
-    }
-
-    fn well(&self) -> bool {
-        // "Well, how much": only a greeting.
-        if !self.says(Concept::Well) && !self.says(Concept::SureWell) {
-            return false;
-        }
-        // "A bucket of 15 L from the well": the bucket is to be treated.
-        if self.volumes.water.is_some() && !self.well_is_whole {
-            return false;
-        }
-        self.has_well_size
-            || (self.says(Concept::SureWell)
-                && self.volumes.water.is_none()
-                && !self.volumes.mentioned
-                && self.any(&[Concept::HowMuch, Concept::MakeWord, Concept::Clean]))
-            || self.says(Concept::Dug)
-            || self.any(&[Concept::Deep, Concept::Wide])
-            || (self.product_stated() && self.volumes.water.is_none())
-            || (self.says(Concept::Treats) && self.volumes.water.is_none())
-    }
-
-    fn supply(&self) -> bool {
-        let has = |unit: fn(&Unit) -> bool| {
-            self.text
-                .amounts
-                .iter()
-                .any(|amount| unit(&amount.unit) && self.text.scope.stated(amount.items.start))
-        };
-        let days = super::facts::days(self.text);
-        let people = super::facts::counted(self.text, &[Concept::PeopleWord])
-            .or_else(|| super::facts::family(self.text))
-            .is_some();
-        let of_people = self.any(&[Concept::PeopleWord, Concept::Family]);
-        let counted = super::facts::counted(
-            self.text,
-            &[Concept::Tablet, Concept::Nadcc, Concept::IodineTablet],
-        )
-        .is_some();
-        let weighed = has(|unit| matches!(unit, Unit::Grams(_)));
-        let stock = self.volumes.stock_ml.is_some() || weighed || counted;
-        // So many people for so many days: of which product is asked.
-        let planning = self.any(&[Concept::HowMuch, Concept::LastsWord, Concept::ServesWord])
-            || self.says(Concept::SupplyWord);
-        if (people && days.is_some() && planning) || (people && self.says(Concept::LastsWord)) {
-            return true;
-        }
-        if !self.product.mentioned && !owns_bottle(self.text) {
-            return false;
-        }
-        let treats = self.says(Concept::Treats) && self.volumes.water.is_none();
-        let planned = days.is_some_and(|days| days >= 2.0)
-            && self.says(Concept::HowMuch)
-            && !self.iodine()
-            && !self.says(Concept::Container)
-            && !self.text.mentions(Concept::Storage)
-            && self.volumes.water.is_none();
-        let asks_stock = self.says(Concept::SupplyWord)
-            && (stock || people || days.is_some() || (of_people && days.is_some()));
-        let asks_water = self.says(Concept::SupplyWord)
-            && !self.storage()
-            && !self.sun_only()
-            && self.volumes.water.is_none()
-            && self.says(Concept::Treats);
-        asks_stock
-            || self.says(Concept::StockOnHand)
-            || (people && days.is_some())
-            || (treats && stock && self.text.mentions(Concept::Water))
-            || planned
-            || asks_water
-            // "12 bottles of 750 ml: total water this stock can treat?"
-            || (self.says(Concept::SupplyWord) && self.says(Concept::Treats) && !self.storage())
-    }
-
-    fn iodine(&self) -> bool {
-        self.any(&[
-            Concept::Iodine,
-            Concept::IodineTablet,
-            Concept::IodineTincture,
-            Concept::PovidoneIodine,
-        ])
-    }
-
-    fn storage(&self) -> bool {
-        self.any(&[Concept::KeepIt, Concept::KeepProduct])
-            // "How long is treated water good?"
-            || (self.text.mentions(Concept::TreatedWater)
-                && !self.has_figures()
-                && (self.any(&[Concept::HowLong, Concept::Ago])
-                    || self
-                        .text
-                        .amounts
-                        .iter()
-                        .any(|amount| matches!(amount.unit, Unit::Days(_)))))
-            || self.text.mentions(Concept::Storage)
-                && (self.text.mentions(Concept::TreatedWater)
-                    || self.text.mentions(Concept::Water)
-                    || self.says(Concept::Container)
-                    || self.product_stated())
-    }
-
-    fn sun_only(&self) -> bool {
+    pub(super) fn sun_only(&self) -> bool {
         !self.product_stated()
             && (self.any(&[Concept::Sun, Concept::Sunny]) || self.bottles_on_roof())
             && !self.any(&[Concept::Fire, Concept::Boil, Concept::Filter])
@@ -658,32 +318,6 @@ impl Signals<'_> {
         (asks && (water || about_water || self.says(Concept::Treats)))
             || (about_water && self.unknown_words() <= 2)
     }
-}
-
-/// Whether the message asks how much product to add. "Do we need to worry" does not.
-pub(super) fn asks_amount(text: Text<'_>) -> bool {
-    let product = text
-        .items
-        .iter()
-        .enumerate()
-        .any(|(i, item)| item.concept().is_some_and(is_product_word) && text.scope.stated(i));
-    let volume = text
-        .amounts
-        .iter()
-        .any(|amount| matches!(amount.unit, Unit::Litres(..)));
-    text.says(Concept::AskToAdd)
-        || (text.says(Concept::HowMuch) && (text.says(Concept::AddWord) || product || volume))
-}
-
-/// Whether it is the product that is to be kept.
-pub(super) fn keeps_product(text: Text<'_>) -> bool {
-    let product = text
-        .items
-        .iter()
-        .enumerate()
-        .any(|(i, item)| item.concept().is_some_and(is_product_word) && text.scope.stated(i));
-    let of_water = text.mentions(Concept::TreatedWater) || text.mentions(Concept::Water);
-    (product && !of_water) || text.says(Concept::KeepProduct)
 }
 
 /// "My bottle", "our bleach".

@@ -1,0 +1,184 @@
+//! Each figure of a message in the place that its work has for it.
+//!
+//! In: the message as read, and the facts it adds to.
+//! Out: the facts, put together.
+//! Promises that a target is not taken for a strength, water not for stock, a tank not for a jar.
+
+use crate::parser::{Doubt, Link, Note, strength_limit};
+use crate::quantity::limit;
+use crate::request::{Facts, Field, Purpose, Taken, Topic, Work};
+use crate::treatment;
+
+use super::Conversation;
+use super::facts::merge;
+use super::order;
+use super::state::ANSWER_LIVES_MINUTES;
+
+/// Nobody tests doses in larger jars.
+pub(super) const JAR_MAX_LITRES: f64 = 60.0;
+
+/// A shocked well stands overnight and is pumped out the day after.
+const WELL_LIVES_MINUTES: i64 = 48 * 60;
+
+impl Conversation<'_> {
+    /// What was said before, with this message on top.
+    pub(super) fn added_to(&self, work: Work, base: &Facts, doubts: &[Doubt]) -> Facts {
+        let stated = self.as_answer(work, base);
+        let mut facts = merge(base, &stated, doubts);
+        let other_use = stated.purpose.is_some() && stated.purpose != base.purpose;
+        if work == Work::Dilute && other_use && stated.target_percent.is_none() {
+            // "And for hands?" asks for another strength.
+            facts.target_percent = None;
+        }
+        if work == Work::Supply && stated.people.is_some() && stated.days.is_some() {
+            // So many people for so many days asks what to order, whatever there is.
+            facts.stock_ml = stated.stock_ml;
+            facts.stock_g = stated.stock_g;
+            facts.tablets = stated.tablets;
+        }
+        if self.reading.notes.contains(&Note::DoubleIt) && stated.volume_l.is_none() {
+            // Twice the water, or twice the dose? The litres settle it.
+            facts.volume_l = None;
+        }
+        match self.reading.link {
+            Link::TwiceThat if stated.volume_l.is_none() => {
+                facts.volume_l = base.volume_l.map(|litres| litres * 2.0);
+            }
+            Link::HalfThat if stated.volume_l.is_none() => {
+                facts.volume_l = base.volume_l.map(|litres| litres / 2.0);
+            }
+            Link::Correction | Link::FollowOn | Link::HalfThat | Link::None | Link::TwiceThat => {}
+        }
+        facts
+    }
+
+    /// What the message states, each figure in the place that the topic has for it.
+    pub(super) fn as_answer(&self, work: Work, base: &Facts) -> Facts {
+        let mut stated = self.reading.stated.clone();
+        let asked = self.asked().map(|asked| asked.field);
+        match work {
+            Work::Dilute => self.percents_of_solution(base, asked, &mut stated),
+            Work::Well => match (asked, self.reading.length_m) {
+                (Some(Field::DiameterM), Some(metres)) if stated.diameter_m.is_none() => {
+                    stated.diameter_m = limit::WELL_DIAMETER.check(metres).ok();
+                }
+                (Some(Field::WaterDepthM), Some(metres)) if stated.water_depth_m.is_none() => {
+                    stated.water_depth_m = limit::WELL_DEPTH.check(metres).ok();
+                }
+                (_, _) => {}
+            },
+            Work::Supply => {
+                // Any volume is the stock's: water is counted by people here.
+                stated.stock_ml = stated
+                    .stock_ml
+                    .or(stated.volume_l.map(|litres| litres * 1000.0));
+                stated.volume_l = None;
+            }
+            Work::Residual if self.jars_lack_size() => {
+                // What is larger is the tank.
+                let each = self.reading.each_litres;
+                if each.is_some_and(|litres| litres <= JAR_MAX_LITRES) {
+                    stated.jar_l = stated.jar_l.or(each);
+                    stated.volume_l = None;
+                }
+            }
+            Work::Residual if !stated.jars.is_empty() => {
+                // The jars that we told of, unless others are named.
+                let told = self.person.talk.work(self.now, ANSWER_LIVES_MINUTES);
+                if told.is_some_and(|told| told.facts.asks_jar_method) {
+                    stated.jar_l = stated.jar_l.or(Some(order::JAR_LITRES));
+                }
+            }
+            Work::Residual if self.is_of_well(&stated) => {
+                stated.taken = Some(Taken::InWell);
+                let reading = self
+                    .reading
+                    .bare
+                    .and_then(|b| limit::RESIDUAL.check(b).ok());
+                stated.residual_mg_per_l = stated.residual_mg_per_l.or(reading);
+            }
+            Work::Residual => {
+                // "The second tank shows 0.1": a bare reading beside the one before.
+                let reading = self
+                    .reading
+                    .bare
+                    .and_then(|b| limit::RESIDUAL.check(b).ok());
+                stated.residual_mg_per_l = stated.residual_mg_per_l.or(reading);
+            }
+            Work::Dose => {}
+        }
+        stated
+    }
+
+    /// Strength and target of a solution, where the message did not tell them apart.
+    pub(super) fn percents_of_solution(
+        &self,
+        base: &Facts,
+        asked: Option<Field>,
+        stated: &mut Facts,
+    ) {
+        if stated.target_percent.is_some()
+            || stated.product.is_some() && stated.strength_percent.is_some()
+        {
+            return;
+        }
+        if asked == Some(Field::TargetPercent) && stated.purpose == Some(Purpose::Surfaces) {
+            // Named from the list that we gave.
+            stated.target_percent = Some(treatment::FLOORS_PERCENT);
+        }
+        match self.reading.percents.as_slice() {
+            [one, other] if stated.strength_percent.is_none() => {
+                stated.target_percent = Some(one.min(*other));
+                stated.strength_percent = Some(one.max(*other));
+            }
+            [one] => {
+                let is_target = match asked {
+                    Some(Field::TargetPercent) => true,
+                    Some(Field::StrengthPercent) => false,
+                    _ => nearer_the_target(*one, base),
+                };
+                if is_target {
+                    stated.strength_percent = None;
+                    stated.target_percent = limit::SOLUTION.check(*one).ok();
+                }
+            }
+            _ => {}
+        }
+    }
+
+    /// A chlorine test after a well was shocked is the well's, unless a place is told.
+    pub(super) fn is_of_well(&self, stated: &Facts) -> bool {
+        let work = self.person.talk.work(self.now, WELL_LIVES_MINUTES);
+        stated.taken.is_none()
+            && stated.volume_l.is_none()
+            && work.is_some_and(|work| {
+                work.topic == Topic::Well || work.facts.taken == Some(Taken::InWell)
+            })
+    }
+
+    pub(super) fn jars_lack_size(&self) -> bool {
+        self.asked()
+            .is_some_and(|asked| !asked.facts.jars.is_empty() && asked.facts.jar_l.is_none())
+    }
+}
+
+/// "No, 4%" after 0.5% from 5% is the bottle's; "and if I want 0.1%" is the solution's.
+fn nearer_the_target(percent: f64, base: &Facts) -> bool {
+    let close =
+        |other: Option<f64>| other.is_some_and(|other| (0.4..=2.5).contains(&(percent / other)));
+    let fits = base
+        .product
+        .is_none_or(|product| strength_limit(product).check(percent).is_ok());
+    if !fits {
+        return true;
+    }
+    match (
+        close(base.strength_percent),
+        close(order::target_percent(base)),
+    ) {
+        (true, false) => false,
+        (false, true) => true,
+        // No solution for hands or floors is over 1%; few bottles are under it.
+        (true, true) | (false, false) => percent <= 1.0,
+    }
+}

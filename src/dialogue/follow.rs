@@ -1,0 +1,236 @@
+//! What a message hangs on: our open question, the last answer, or nothing.
+//!
+//! In: the message as read, the person's conversation, the time.
+//! Out: the work that it is about, and the facts that it adds to.
+//! Promises that a whole question of its own is not taken for an answer to another.
+
+use crate::parser::{Doubt, Link, Note};
+use crate::quantity::limit;
+use crate::request::{Facts, Field, Topic, Work};
+
+use super::Conversation;
+use super::bottle::Place;
+use super::facts::{matters, product_doubted, states_something};
+use super::order;
+use super::state::{ANSWER_LIVES_MINUTES, Asked, FOLLOW_UP_LIVES_MINUTES, Urge};
+
+/// What a message adds to.
+pub(super) struct Base {
+    pub(super) facts: Facts,
+    pub(super) notes: Vec<Note>,
+    pub(super) place: Place,
+}
+
+impl Conversation<'_> {
+    /// What a message that reads like a dose is about: "5%" alone may answer a question about a
+    /// well.
+    pub(super) fn meant_by_dose(&self) -> Work {
+        if self.reading.refusal.is_some() || self.is_to_drink() {
+            return Work::Dose;
+        }
+        if let Some(asked) = self.asked().filter(|asked| asked.work != Work::Dose) {
+            return if self.answers(asked) {
+                asked.work
+            } else {
+                Work::Dose
+            };
+        }
+        let another_reading = self.reading.stated.residual_mg_per_l.is_some()
+            && self.reading.link != Link::None
+            && self.last_work_is(Topic::Residual);
+        if self.adds_to_reading() || another_reading {
+            return Work::Residual;
+        }
+        self.follows().unwrap_or(Work::Dose)
+    }
+
+    /// "And for drinking, 40 L": a dose, whatever was spoken of before.
+    pub(super) fn is_to_drink(&self) -> bool {
+        self.reading.notes.contains(&Note::ToDrink) && self.reading.stated.volume_l.is_some()
+    }
+
+    /// "The second tank shows 0.1, how much bleach do I add?" after a chlorine test.
+    pub(super) fn adds_to_reading(&self) -> bool {
+        self.last_work_is(Topic::Residual)
+            && self.reading.notes.contains(&Note::AsksAmount)
+            && self
+                .reading
+                .bare
+                .is_some_and(|bare| limit::RESIDUAL.check(bare).is_ok())
+    }
+
+    pub(super) fn last_work_is(&self, topic: Topic) -> bool {
+        let work = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES);
+        work.is_some_and(|work| work.topic == topic)
+    }
+
+    /// Whether a message that reads like a dose answers our question about something else.
+    pub(super) fn answers(&self, asked: &Asked) -> bool {
+        let stated = &self.reading.stated;
+        let anew = self.reading.notes.contains(&Note::AsksAmount)
+            && self.reading.link == Link::None
+            && !(asked.work == Work::Residual && stated.clarity.is_none());
+        let other_water = stated.clarity.is_some() && asked.work == Work::Residual;
+        !anew && !other_water && self.states_what_matters(asked.work)
+    }
+
+    /// Whether the message states what a topic needs, and nothing that it has no use for.
+    pub(super) fn states_what_matters(&self, work: Work) -> bool {
+        let doubted = self.reading.doubts.iter().any(|doubt| {
+            let of_well = matches!(doubt.field(), Field::DiameterM | Field::WaterDepthM);
+            if work == Work::Well {
+                doubt.field() != Field::VolumeL
+            } else {
+                !of_well
+            }
+        });
+        (matters(work, &self.reading.stated)
+            || doubted
+            || (work == Work::Well && self.reading.length_m.is_some()))
+            && !(work == Work::Well && self.reading.stated.volume_l.is_some())
+    }
+
+    /// The work of the last answer, where this message is about it.
+    pub(super) fn follows(&self) -> Option<Work> {
+        let stated = &self.reading.stated;
+        let linked = self.reading.link != Link::None;
+        let lives_for = if linked {
+            ANSWER_LIVES_MINUTES
+        } else {
+            FOLLOW_UP_LIVES_MINUTES
+        };
+        let work = self.person.talk.work(self.now, lives_for)?.topic.work()?;
+        if work == Work::Dose {
+            // "Same again" is about what was answered last.
+            let last = self.person.talk.last(self.now, lives_for);
+            let is_last = last.is_some_and(|last| last.topic == Topic::Dose);
+            let follows = match self.reading.link {
+                Link::FollowOn | Link::HalfThat | Link::TwiceThat => {
+                    is_last || states_something(stated)
+                }
+                Link::Correction | Link::None => {
+                    states_something(stated) || self.reading.notes.contains(&Note::DoubleIt)
+                }
+            };
+            return follows.then_some(Work::Dose);
+        }
+        // "Now it shows 0.3": a figure after a chlorine test is the next reading.
+        if work == Work::Residual && self.reading.bare.is_some() && self.reading.unread.is_empty() {
+            return Some(work);
+        }
+        let anew = self.reading.notes.contains(&Note::AsksAmount) && !linked;
+        let names_a_product = stated.product.is_some() || product_doubted(&self.reading.doubts);
+        let whole_dose = order::missing_for_dose(stated).is_empty();
+        // "And for one 20 L can?" is about water, even after a plan.
+        if work == Work::Supply && whole_dose && stated.people.is_none() {
+            return None;
+        }
+        (self.states_what_matters(work) && !anew && (linked || !(names_a_product || whole_dose)))
+            .then_some(work)
+    }
+
+    /// The facts that this message adds to: our open question's, or the last answer's.
+    pub(super) fn base(&self, work: Work) -> Option<Base> {
+        let stated = &self.reading.stated;
+        let linked = self.reading.link != Link::None;
+        if work == Work::Residual
+            && let Some(next) = self.next_reading()
+        {
+            return Some(next);
+        }
+        if let Some(asked) = self.asked().filter(|asked| asked.work == work) {
+            let other_product = match (stated.product, asked.facts.product) {
+                (Some(new), Some(old)) => new != old,
+                (Some(_), None) | (None, _) => false,
+            };
+            // Another product with its own figures is another question.
+            let another = other_product && !linked;
+            return (!another).then(|| Base {
+                facts: asked.facts.clone(),
+                notes: asked.notes.clone(),
+                place: Place::Beside,
+            });
+        }
+        let whole = order::missing(work, stated, &self.reading.notes).is_empty();
+        let lives_for = if linked {
+            ANSWER_LIVES_MINUTES
+        } else {
+            FOLLOW_UP_LIVES_MINUTES
+        };
+        let last = self
+            .person
+            .talk
+            .work(self.now, lives_for)
+            .filter(|last| last.topic == work.into())?;
+        if whole && !(linked && work != Work::Dose) {
+            return None;
+        }
+        let names_a_product = stated.product.is_some() || product_doubted(&self.reading.doubts);
+        if names_a_product && !linked {
+            // "How much bleach for 20 L" asks anew, even after an answer about bleach.
+            return None;
+        }
+        let new_question = work != Work::Dose
+            && self.reading.request.topic == work.into()
+            && !linked
+            && self.reading.notes.contains(&Note::AsksAmount);
+        if new_question && work != Work::Residual {
+            return None;
+        }
+        let doubled = self.reading.notes.contains(&Note::DoubleIt);
+        (linked || doubled || matters(work, stated) || !self.reading.doubts.is_empty()).then(|| {
+            Base {
+                facts: last.facts.clone(),
+                notes: last.notes.clone(),
+                place: Place::Instead,
+            }
+        })
+    }
+
+    /// A new reading of the tank that was topped up before: what it holds and what is added stay.
+    pub(super) fn next_reading(&self) -> Option<Base> {
+        let before = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES)?;
+        let stated = self.as_answer(Work::Residual, &Facts::default());
+        let again = before.topic == Topic::Residual
+            && before.facts.residual_mg_per_l.is_some()
+            && stated.residual_mg_per_l.is_some()
+            && self.asked().is_none_or(|asked| asked.urge == Urge::Invited);
+        let facts = Facts {
+            product: before.facts.product,
+            strength_percent: before.facts.strength_percent,
+            tablet_mg: before.facts.tablet_mg,
+            volume_l: before.facts.volume_l,
+            volume_system: before.facts.volume_system,
+            outbreak: before.facts.outbreak,
+            ..Facts::default()
+        };
+        again.then(|| Base {
+            facts,
+            notes: before.notes.clone(),
+            place: Place::Beside,
+        })
+    }
+
+    /// "And how much for 20 L to drink?" after a question about something else: with the same
+    /// bottle.
+    pub(super) fn inherit_product(&self, work: Work, facts: &mut Facts, doubts: &[Doubt]) {
+        let told = facts.product.is_some() || facts.strength_percent.is_some();
+        if self.reading.link != Link::FollowOn || told || product_doubted(doubts) {
+            return;
+        }
+        let before = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES);
+        let before = match self.asked() {
+            Some(asked) if asked.work == work => return,
+            Some(asked) => &asked.facts,
+            None => match before.filter(|before| before.topic != work.into()) {
+                Some(before) => &before.facts,
+                None => return,
+            },
+        };
+        facts.product = before.product;
+        facts.strength_percent = before.strength_percent;
+        facts.tablet_mg = before
+            .tablet_mg
+            .filter(|mg| work == Work::Dilute || limit::CHLORINE_TABLET.check(*mg).is_ok());
+    }
+}

@@ -1,0 +1,81 @@
+//! What a chlorine test showed, where, and what the nose says without one.
+//!
+//! In: items, amounts and scope.
+//! Out: single facts, each absent where it is not said.
+
+use crate::request::{Nose, Taken};
+
+use super::amount::{Amount, Unit};
+use super::concept::Concept;
+use super::facts::Text;
+
+/// No field kit shows more, mg/L.
+pub(super) const READING_MAX: f64 = 20.0;
+
+/// Free chlorine read from a test.
+pub(super) fn residual(text: Text<'_>) -> Option<f64> {
+    let by_unit = text
+        .stated()
+        .filter(|amount| matches!(amount.unit, Unit::MgPerLitre | Unit::Ppm))
+        .find_map(Amount::value);
+    by_unit
+        .or_else(|| bare_reading(text).map(|(_, value)| value))
+        .filter(|value| *value <= READING_MAX)
+}
+
+/// A reading without its unit, and where it stands: behind the word for the test.
+pub(super) fn bare_reading(text: Text<'_>) -> Option<(usize, f64)> {
+    let places = text
+        .items
+        .iter()
+        .enumerate()
+        .filter(|(_, item)| item.is(Concept::Residual) || item.is(Concept::TestWord))
+        .map(|(i, _)| i);
+    let figure_at = |at: usize| {
+        let amount = text
+            .amounts
+            .iter()
+            .find(|amount| amount.items.start == at)?;
+        (matches!(amount.unit, Unit::Pieces) && text.scope.stated(at))
+            .then(|| amount.value())
+            .flatten()
+            .filter(|value| *value <= READING_MAX)
+            .map(|value| (at, value))
+    };
+    let by_test = places
+        .rev()
+        .find_map(|place| (place + 1..place + 9).find_map(figure_at));
+    // "Chlorine is 0.3": with decimals, or it counts something.
+    let by_chlorine = || {
+        text.places(Concept::Chlorine)
+            .find_map(|place| (place + 1..place + 3).find_map(figure_at))
+            .filter(|(_, value)| value.fract() > 0.0)
+    };
+    by_test.or_else(by_chlorine)
+}
+
+/// Where the tested water was taken.
+pub(super) fn taken(text: Text<'_>) -> Option<Taken> {
+    if text.says(Concept::SureWell) && !text.says(Concept::TapStand) && !text.says(Concept::AtHome)
+    {
+        return Some(Taken::InWell);
+    }
+    match (text.says(Concept::TapStand), text.says(Concept::AtHome)) {
+        (true, false) => Some(Taken::AtTap),
+        (false, true) => Some(Taken::AtUse),
+        (true, true) | (false, false) => None,
+    }
+}
+
+/// What is known without a kit.
+pub(super) fn nose(text: Text<'_>) -> Option<Nose> {
+    if text.says(Concept::NoSmell) {
+        Some(Nose::NoSmell)
+    } else if text.says(Concept::Smell) {
+        Some(Nose::Smells)
+    } else if text.says(Concept::NoKit) {
+        Some(Nose::NoKit)
+    } else {
+        None
+    }
+}

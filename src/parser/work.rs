@@ -1,0 +1,260 @@
+//! Which work a message is about: a solution, a chlorine test, a well, a stock, storing.
+//!
+//! In: the whole message, read.
+//! Out: yes or no for each.
+
+use super::amount::Unit;
+use super::concept::Concept;
+use super::facts::Text;
+use super::product::is_product_word;
+use super::test_kit::READING_MAX;
+use super::topic::{SHORT, Signals, owns_bottle};
+
+/// Solutions for hands, floors, spills and stock go up to this, percent.
+const WEAK_PERCENT: f64 = 2.0;
+
+impl Signals<'_> {
+    pub(super) fn dilutes(&self) -> bool {
+        let purpose = self.any(&[
+            Concept::Cleaning,
+            Concept::HandWashing,
+            Concept::Spill,
+            Concept::StockSolution,
+        ]);
+        let solution = self.says(Concept::Solution) || self.says(Concept::MakeWord);
+        // "20 L of drinking water on the ward": a dose, wherever the water stands.
+        if self.dose_is_complete() && self.says(Concept::ToDrink) && !self.says(Concept::Solution) {
+            return false;
+        }
+        if self.weak_solution() {
+            return true;
+        }
+        let made = self.says(Concept::Solution) && self.says(Concept::MakeWord);
+        // For hands and spills nobody asks a drinking dose.
+        let not_to_drink = self.any(&[Concept::HandWashing, Concept::Spill])
+            && (self.product.mentioned || self.volumes.mentioned || self.says(Concept::Mix));
+        not_to_drink
+            || (purpose
+                && (self.strength_mentioned
+                    || (self.product.mentioned && self.volumes.mentioned)
+                    || made
+                    || self.says(Concept::Solution)
+                    || (solution && self.product.mentioned)))
+            || (self.percentages >= 2 && (solution || self.says(Concept::DiluteWord)))
+    }
+
+    /// "0.5% solution, 10 L" of nothing in particular, or "1% from powder 70%".
+    pub(super) fn weak_solution(&self) -> bool {
+        let mut percents = self.percents.to_vec();
+        percents.sort_by(f64::total_cmp);
+        match percents.as_slice() {
+            [one] => {
+                *one <= WEAK_PERCENT && self.says(Concept::Solution) && !self.product.mentioned
+            }
+            [weak, strong] => {
+                *weak <= WEAK_PERCENT && *strong >= *weak * 3.0 && self.says(Concept::FromWord)
+            }
+            _ => false,
+        }
+    }
+
+    /// No kit, or what the nose says after the wait.
+    pub(super) fn by_the_nose(&self) -> bool {
+        let smells = self.any(&[Concept::NoSmell, Concept::Smell]);
+        let of_chlorine = self.product_stated()
+            || self.text.mentions(Concept::TreatedWater)
+            || self.text.mentions(Concept::Water)
+            || self
+                .text
+                .amounts
+                .iter()
+                .any(|amount| matches!(amount.unit, Unit::Minutes(_)))
+            || self.words() <= SHORT * 2;
+        !self.dose_is_complete()
+            && self.percentages == 0
+            && (self.says(Concept::NoKit) || (smells && of_chlorine))
+    }
+
+    pub(super) fn residual(&self) -> bool {
+        self.text.jars.is_some()
+            || self.says(Concept::JarTest)
+            || self.by_the_nose()
+            || self.residual_read()
+    }
+
+    pub(super) fn residual_read(&self) -> bool {
+        let in_mg = self.text.amounts.iter().any(|amount| {
+            matches!(amount.unit, Unit::MgPerLitre)
+                && self.text.scope.stated(amount.items.start)
+                && amount.figure.value < READING_MAX
+        });
+        // "0.1 mg/L chlorine in the bucket": a reading, whatever it is called.
+        let tests = self.any(&[Concept::TestWord, Concept::Residual]);
+        let names_it = self.text.mentions(Concept::Chlorine) || tests;
+        let bare_reading = self.says(Concept::TestWord)
+            && self.percentages == 0
+            && !self.product_stated()
+            && self
+                .text
+                .amounts
+                .iter()
+                .any(|amount| amount.unit == Unit::Pieces && amount.figure.value < READING_MAX);
+        // "Reading 0.2, tank 5000 L, bleach 5%, how much to add."
+        let read = in_mg || super::test_kit::bare_reading(self.text).is_some();
+        if read
+            && (tests || self.any(&[Concept::TapStand, Concept::AtHome, Concept::AskToAdd]))
+            && self.any(&[
+                Concept::AddWord,
+                Concept::AskToAdd,
+                Concept::TapStand,
+                Concept::AtHome,
+            ])
+        {
+            return true;
+        }
+        if (in_mg
+            && self.percentages == 0
+            && self.volumes.water.is_none()
+            && names_it
+            && !self.dilutes())
+            || bare_reading
+        {
+            return true;
+        }
+        if self.says(Concept::Residual) && self.any(&[Concept::TooLow, Concept::AskToAdd]) {
+            return true;
+        }
+        self.text.mentions(Concept::Residual)
+            && (self
+                .text
+                .amounts
+                .iter()
+                .any(|amount| matches!(amount.unit, Unit::MgPerLitre | Unit::Pieces | Unit::Ppm))
+                || !(self.product.product.is_some() && self.volumes.water.is_some()))
+    }
+
+    pub(super) fn well(&self) -> bool {
+        // "Well, how much": only a greeting.
+        if !self.says(Concept::Well) && !self.says(Concept::SureWell) {
+            return false;
+        }
+        // "A bucket of 15 L from the well": the bucket is to be treated.
+        if self.volumes.water.is_some() && !self.well_is_whole {
+            return false;
+        }
+        self.has_well_size
+            || (self.says(Concept::SureWell)
+                && self.volumes.water.is_none()
+                && !self.volumes.mentioned
+                && self.any(&[Concept::HowMuch, Concept::MakeWord, Concept::Clean]))
+            || self.says(Concept::Dug)
+            || self.any(&[Concept::Deep, Concept::Wide])
+            || (self.product_stated() && self.volumes.water.is_none())
+            || (self.says(Concept::Treats) && self.volumes.water.is_none())
+    }
+
+    pub(super) fn supply(&self) -> bool {
+        let has = |unit: fn(&Unit) -> bool| {
+            self.text
+                .amounts
+                .iter()
+                .any(|amount| unit(&amount.unit) && self.text.scope.stated(amount.items.start))
+        };
+        let days = super::facts::days(self.text);
+        let people = super::facts::counted(self.text, &[Concept::PeopleWord])
+            .or_else(|| super::facts::family(self.text))
+            .is_some();
+        let of_people = self.any(&[Concept::PeopleWord, Concept::Family]);
+        let counted = super::facts::counted(
+            self.text,
+            &[Concept::Tablet, Concept::Nadcc, Concept::IodineTablet],
+        )
+        .is_some();
+        let weighed = has(|unit| matches!(unit, Unit::Grams(_)));
+        let stock = self.volumes.stock_ml.is_some() || weighed || counted;
+        // So many people for so many days: of which product is asked.
+        let planning = self.any(&[Concept::HowMuch, Concept::LastsWord, Concept::ServesWord])
+            || self.says(Concept::SupplyWord);
+        if (people && days.is_some() && planning) || (people && self.says(Concept::LastsWord)) {
+            return true;
+        }
+        if !self.product.mentioned && !owns_bottle(self.text) {
+            return false;
+        }
+        let treats = self.says(Concept::Treats) && self.volumes.water.is_none();
+        let planned = days.is_some_and(|days| days >= 2.0)
+            && self.says(Concept::HowMuch)
+            && !self.iodine()
+            && !self.says(Concept::Container)
+            && !self.text.mentions(Concept::Storage)
+            && self.volumes.water.is_none();
+        let asks_stock = self.says(Concept::SupplyWord)
+            && (stock || people || days.is_some() || (of_people && days.is_some()));
+        let asks_water = self.says(Concept::SupplyWord)
+            && !self.storage()
+            && !self.sun_only()
+            && self.volumes.water.is_none()
+            && self.says(Concept::Treats);
+        asks_stock
+            || self.says(Concept::StockOnHand)
+            || (people && days.is_some())
+            || (treats && stock && self.text.mentions(Concept::Water))
+            || planned
+            || asks_water
+            // "12 bottles of 750 ml: total water this stock can treat?"
+            || (self.says(Concept::SupplyWord) && self.says(Concept::Treats) && !self.storage())
+    }
+
+    pub(super) fn iodine(&self) -> bool {
+        self.any(&[
+            Concept::Iodine,
+            Concept::IodineTablet,
+            Concept::IodineTincture,
+            Concept::PovidoneIodine,
+        ])
+    }
+
+    pub(super) fn storage(&self) -> bool {
+        self.any(&[Concept::KeepIt, Concept::KeepProduct])
+            // "How long is treated water good?"
+            || (self.text.mentions(Concept::TreatedWater)
+                && !self.has_figures()
+                && (self.any(&[Concept::HowLong, Concept::Ago])
+                    || self
+                        .text
+                        .amounts
+                        .iter()
+                        .any(|amount| matches!(amount.unit, Unit::Days(_)))))
+            || self.text.mentions(Concept::Storage)
+                && (self.text.mentions(Concept::TreatedWater)
+                    || self.text.mentions(Concept::Water)
+                    || self.says(Concept::Container)
+                    || self.product_stated())
+    }
+}
+
+/// Whether the message asks how much product to add. "Do we need to worry" does not.
+pub(super) fn asks_amount(text: Text<'_>) -> bool {
+    let product = text
+        .items
+        .iter()
+        .enumerate()
+        .any(|(i, item)| item.concept().is_some_and(is_product_word) && text.scope.stated(i));
+    let volume = text
+        .amounts
+        .iter()
+        .any(|amount| matches!(amount.unit, Unit::Litres(..)));
+    text.says(Concept::AskToAdd)
+        || (text.says(Concept::HowMuch) && (text.says(Concept::AddWord) || product || volume))
+}
+
+/// Whether it is the product that is to be kept.
+pub(super) fn keeps_product(text: Text<'_>) -> bool {
+    let product = text
+        .items
+        .iter()
+        .enumerate()
+        .any(|(i, item)| item.concept().is_some_and(is_product_word) && text.scope.stated(i));
+    let of_water = text.mentions(Concept::TreatedWater) || text.mentions(Concept::Water);
+    (product && !of_water) || text.says(Concept::KeepProduct)
+}
