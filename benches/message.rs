@@ -11,7 +11,7 @@ use matone::quantity::UnitSystem;
 use unicode_normalization::UnicodeNormalization;
 
 /// Messages of the shapes that are met: short, polite, misspelt, in words.
-const MESSAGES: [&str; 8] = [
+const MESSAGES: [&str; 12] = [
     "2 gallons cloudy 1% bleach",
     "How much bleach do I put in 20 litres of water? It says 5% on the bottle.",
     "hoe many drps of 6% bleech for 1galon clr water",
@@ -20,6 +20,10 @@ const MESSAGES: [&str; 8] = [
     "sixty-seven mg chlorine tablet, ten litres, how many?",
     "bleach 5%, water 10 C, 20 L clear",
     "I drank bleach",
+    "0.05% hand wash, 20 L, bleach 5%",
+    "residual 0.1 mg/L, tank 1000 L, bleach 5%, how much to add?",
+    "how much bleach 5% should we order for 300 people for 30 days",
+    "tried 1 2 3 4 mL in 4 buckets of 20 L, after 30 min 0 0.1 0.4 0.8",
 ];
 
 fn one_message(criterion: &mut Criterion) {

@@ -186,6 +186,7 @@ organism-giardia = Giardia
 organism-cryptosporidium = Cryptosporidium
 organism-some = some { $what }
 list-two = { $one } and { $two }
+list-two-or = { $one } or { $two }
 list-more = { $one }, { $rest }
 
 ## Cautions: one short sentence each

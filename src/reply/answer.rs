@@ -11,7 +11,7 @@ use crate::treatment::{
 };
 
 use super::catalog::{Args, CatalogError};
-use super::phrase::Phrases;
+use super::phrase::{Join, Phrases};
 
 /// So many sources are told, the figure's own first: each costs a third of an SMS. The JSON has
 /// them all.
@@ -308,11 +308,11 @@ impl Phrases<'_> {
                 Cover::No => passes.push(name),
             }
         }
-        let list = |items: &[String], key: &str| -> Written<String> {
+        let list = |items: &[String], key: &str, join: Join| -> Written<String> {
             if items.is_empty() {
                 return Ok(String::new());
             }
-            self.message(key, &Args::new().text("list", self.list(items)?))
+            self.message(key, &Args::new().text("list", self.joined(items, join)?))
         };
         let passes_key = if stops.is_empty() {
             "filter-passes-only"
@@ -320,8 +320,8 @@ impl Phrases<'_> {
             "filter-passes-after-stops"
         };
         let args = Args::new()
-            .text("stops", list(&stops, "filter-stops")?)
-            .text("passes", list(&passes, passes_key)?);
+            .text("stops", list(&stops, "filter-stops", Join::And)?)
+            .text("passes", list(&passes, passes_key, Join::Or)?);
         match answer.facts.pore_um {
             Some(pore) => self.message("head-filter", &args.text("pore", self.figure(pore, 4))),
             None => self.message("head-filter-unknown", &args),

@@ -18,6 +18,15 @@ pub(super) const DROPS_MAX: u32 = 40;
 /// From here on a liquid is measured in litres, and a powder in kilograms.
 const LITRES_FROM_ML: f64 = 1000.0;
 
+/// What joins the last two of a list.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Join {
+    /// "a and b".
+    And,
+    /// "a or b", after a negation.
+    Or,
+}
+
 /// Phrases of one language.
 #[derive(Clone, Copy)]
 pub(super) struct Phrases<'a>(pub(super) &'a Locale);
@@ -252,17 +261,28 @@ impl Phrases<'_> {
 
     /// "a", "a and b", "a, b and c".
     pub(super) fn list(self, items: &[String]) -> Result<String, CatalogError> {
+        self.joined(items, Join::And)
+    }
+
+    /// The same, with the word that joins the last two.
+    pub(super) fn joined(self, items: &[String], join: Join) -> Result<String, CatalogError> {
         match items {
             [] => Ok(String::new()),
             [one] => Ok(one.clone()),
-            [one, two] => self.message(
-                "list-two",
-                &Args::new()
-                    .text("one", one.as_str())
-                    .text("two", two.as_str()),
-            ),
+            [one, two] => {
+                let key = match join {
+                    Join::And => "list-two",
+                    Join::Or => "list-two-or",
+                };
+                self.message(
+                    key,
+                    &Args::new()
+                        .text("one", one.as_str())
+                        .text("two", two.as_str()),
+                )
+            }
             [one, rest @ ..] => {
-                let rest = self.list(rest)?;
+                let rest = self.joined(rest, join)?;
                 self.message(
                     "list-more",
                     &Args::new().text("one", one.as_str()).text("rest", rest),
