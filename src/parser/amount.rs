@@ -473,7 +473,8 @@ fn words_at(items: &[Item], at: usize) -> Option<(Figure, usize)> {
         value = (value * 1e6).round() / 1e6;
     }
     if let Some(Tag::Fraction(part)) = items.get(end).map(|item| &item.tag)
-        && value < 10.0
+        && (0.0..10.0).contains(&value)
+        && value > 0.0
     {
         let (figure, end) = fraction_of(items, end + 1, value * part);
         return Some((figure, end));

@@ -374,7 +374,11 @@ pub(super) fn follows(text: Text<'_>, first: &Amount, next: &Amount) -> bool {
         .items
         .get(first.items.end..next.items.start)
         .unwrap_or_default();
-    next.factor() < first.factor()
+    // Inches in a foot, centimetres in a metre, minutes in an hour.
+    let parts = first.factor() / next.factor();
+    [12.0, 60.0, 100.0]
+        .iter()
+        .any(|of| (parts - of).abs() < 1e-6)
         && between.len() <= 1
         && between.iter().all(|item| item.is(Concept::And))
 }

@@ -121,7 +121,8 @@ pub(super) fn product(items: &[Item], scope: &Scope, percentages: &Percentages) 
     }
     reading.named.clone_from(&named);
 
-    if has(Concept::PoolProduct) && !named.contains(&Product::CalciumHypochlorite) {
+    // Calcium hypochlorite by its name is not stabilised; a powder by its strength may be.
+    if has(Concept::PoolProduct) && !has(Concept::CalciumHypochlorite) {
         reading.doubts.push(Doubt::Pool);
     }
     if spoiled(items, scope) && !has(Concept::PlainProduct) && !has(Concept::NoSmell) {

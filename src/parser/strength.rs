@@ -154,7 +154,10 @@ fn is_no_strength(items: &[Item], amount: &Amount) -> bool {
         .iter()
         .take_while(|item| !sentence(item))
         .take(2);
-    let elsewhere = |item: &Item| item.is(Concept::Advertising) || item.is(Concept::Surely);
+    // "100% sure"; but "4% for sure" is a strength.
+    let elsewhere = |item: &Item| {
+        item.is(Concept::Advertising) || (item.is(Concept::Surely) && amount.figure.value >= 50.0)
+    };
     let before = before.clone().any(elsewhere);
     let after = after
         .clone()

@@ -77,7 +77,9 @@ impl Item {
     pub(super) fn is_filler(&self) -> bool {
         matches!(
             self.tag,
-            Tag::Plain | Tag::Unknown | Tag::Concept(Concept::Determiner | Concept::Possessive)
+            Tag::Plain
+                | Tag::Unknown
+                | Tag::Concept(Concept::Determiner | Concept::FromWord | Concept::Possessive)
         )
     }
 

@@ -97,6 +97,22 @@ impl Signals<'_> {
 
     /// The short words of an SMS service, said without figures.
     fn command(&self) -> Option<Topic> {
+        let first = |concepts: &[Concept]| {
+            self.text
+                .items
+                .iter()
+                .take(2)
+                .any(|item| concepts.iter().any(|concept| item.is(*concept)))
+        };
+        if !self.says(Concept::HowMuch) {
+            // What the message begins with is what it wants, whatever it goes on to mention.
+            if first(&[Concept::Notify, Concept::Remind]) && self.says(Concept::WaitOver) {
+                return Some(Topic::Remind);
+            }
+            if first(&[Concept::Erase, Concept::Forget]) && self.says(Concept::DataWord) {
+                return Some(Topic::Forget);
+            }
+        }
         if self.has_figures() {
             return None;
         }
@@ -104,7 +120,16 @@ impl Signals<'_> {
         let about_messages = self.text.mentions(Concept::MessageWord);
         let stops = self.text.mentions(Concept::StopWord)
             || (self.text.mentions(Concept::Cease) && about_messages);
-        if stops && (short || about_messages) && !self.any(&[Concept::Filter, Concept::Germ]) {
+        let stop_words = self
+            .text
+            .items
+            .iter()
+            .filter(|item| item.is(Concept::StopWord) || item.is(Concept::Cease))
+            .count();
+        if stops
+            && (short || about_messages || stop_words > 1)
+            && !self.any(&[Concept::Filter, Concept::Germ])
+        {
             return Some(Topic::Stop);
         }
         if self.says(Concept::Remind)
@@ -173,6 +198,7 @@ impl Signals<'_> {
             || (owns_bottle(self.text)
                 && (self.percentages > 0 || self.tablet_mg.is_some())
                 && (!self.volumes.mentioned || super::facts::opened(self.text).is_some())
+                && !self.has_well_size
                 && !self.any(&[Concept::HowMuch, Concept::Residual, Concept::SupplyWord]))
         {
             return Topic::Stock;
@@ -205,6 +231,17 @@ impl Signals<'_> {
         if self.storage() && product && !figures && !self.any(&[Concept::HowMuch, Concept::Choose])
         {
             return Topic::Storage;
+        }
+        // "How long will the 20 L I treated with 5% bleach keep?"
+        if self.any(&[Concept::HowLong, Concept::LastsWord])
+            && self.text.mentions(Concept::Storage)
+            && self.text.mentions(Concept::TreatedWater)
+        {
+            return Topic::Storage;
+        }
+        // "Bleach or fire, which is better for 20 L?"
+        if self.methods >= 2 && self.says(Concept::Choose) && self.percentages == 0 {
+            return Topic::Choose;
         }
         let has_pore = |amount: &super::amount::Amount| amount.unit == Unit::Micrometre;
         if !product && self.text.amounts.iter().any(has_pore) {

@@ -116,6 +116,20 @@ pub(super) fn volumes(items: &[Item], amounts: &[Amount], scope: &Scope) -> Volu
             water.retain(|mention| mention.item > *correction);
         }
     }
+    // "Six jerrycans of 20 L, no, five": the count was taken back, and nothing else.
+    let recounted = scope.corrections.iter().any(|correction| {
+        water.iter().any(|mention| mention.item < *correction)
+            && !water.iter().any(|mention| mention.item > *correction)
+            && amounts.iter().any(|amount| {
+                amount.unit == Unit::Pieces
+                    && amount.items.start > *correction
+                    && amount.items.start <= correction + 3
+            })
+    });
+    if recounted {
+        out.doubts.push(Doubt::VolumeUnreadable);
+        return out;
+    }
     out.each_litres = water.first().map(|mention| mention.each);
     match part_filled(items, scope) {
         // "A 1 litre bottle of bleach, half full".
@@ -258,7 +272,7 @@ fn role(items: &[Item], amounts: &[Amount], n: usize, system: UnitSystem) -> Rol
         .and_then(Item::concept)
         .is_some_and(is_product_word);
     if each < 1.0 && of_product && !items.iter().any(|item| item.is(Concept::Water)) {
-        return Role::Unreadable;
+        return Role::Stock;
     }
     let is_dose = each < limit::VOLUME.min && each > 0.0;
     if is_dose

@@ -138,7 +138,7 @@ fn side(text: Text<'_>, amount: &Amount) -> Side {
         .take_while(|item| !matches!(item.tag, Tag::Sign(_)))
         .filter_map(Item::concept)
         .collect();
-    let before: Vec<Concept> = (1..=4)
+    let before: Vec<Concept> = (1..=6)
         .map_while(|back| amount.items.start.checked_sub(back))
         .take_while(|i| {
             text.items.get(*i).is_some_and(|item| {
