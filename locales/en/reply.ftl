@@ -338,6 +338,7 @@ refused-over_limit = More than twice the dose is not safe to drink.
 
 first-aid = GET MEDICAL HELP NOW. Swallowed: rinse mouth, sips of water if awake, do NOT make vomit. Eye or skin: rinse { $rinse } with water. Gas: fresh air.
 first-aid-powder = GET MEDICAL HELP NOW. Swallowed: rinse mouth, sips of water if awake, do NOT make vomit. Skin: brush off. Eye, skin: rinse { $rinse }. Gas: fresh air.
+first-aid-then = Then ask again.
 unsure = Swallowed or splashed? Then rinse, do NOT make vomit, get medical help. If you only want the dose, send just product, % and litres.
 illness = Give ORS in small sips, go on breastfeeding. To a clinic NOW if blood, sunken eyes, no urine, very weak or cannot drink. I cannot diagnose.
 illness-danger = TO A CLINIC NOW. Nothing by mouth if unconscious or cannot swallow. Awake: ORS in small sips on the way, go on breastfeeding. I cannot diagnose.
@@ -375,6 +376,7 @@ reminder-surface = { $wait } are over: rinse the surface.
 reminder-well = { $wait } are over: pump the well out, then test. Nobody drinks before.
 seen = Your other question ({ $topic }): send it alone.
 topic-boil = boiling
+topic-dose = the dose
 topic-dilute = cleaning
 topic-storage = storing
 topic-well = the well

@@ -306,7 +306,8 @@ impl From<&Measure> for MeasureJson {
             Measure::ByLabel | Measure::Nothing => nothing,
             Measure::Liquid(liquid) => Self {
                 dose_ml: Some(rounded(liquid.ml)),
-                drops: Some(liquid.drops),
+                // An order for a camp is beyond what is counted in drops.
+                drops: Some(liquid.drops).filter(|drops| *drops < u32::MAX),
                 spoon: spoon(liquid),
                 ..nothing
             },
@@ -455,8 +456,14 @@ pub fn verdict(say: &Say) -> (Option<AnswerJson>, Vec<&'static str>, Option<&'st
         Say::CannotAdjust(_, refusal) | Say::Refused(refusal) => {
             (None, Vec::new(), Some((*refusal).into()))
         }
-        Say::FirstAid(product) => (
-            Some(AnswerJson::from(&treatment::first_aid(*product))),
+        Say::FirstAid(aid) => (
+            Some(AnswerJson {
+                detail: DetailJson {
+                    seen: aid.seen.iter().copied().map(Into::into).collect(),
+                    ..DetailJson::default()
+                },
+                ..AnswerJson::from(&treatment::first_aid(aid.product))
+            }),
             Vec::new(),
             None,
         ),

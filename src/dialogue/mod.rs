@@ -78,7 +78,10 @@ impl Conversation<'_> {
     fn step(&self) -> Step {
         let topic = self.reading.request.topic;
         match topic {
-            Topic::Exposure => self.unchanged(Say::FirstAid(self.reading.stated.product)),
+            Topic::Exposure => self.unchanged(Say::FirstAid(FirstAidFor {
+                product: self.reading.stated.product,
+                seen: self.reading.also.clone(),
+            })),
             Topic::Stop => self.changed(Say::Stopped, |person| {
                 person.listening = Listening::Stopped;
                 person.reminders.clear();

@@ -24,7 +24,7 @@ pub enum Say {
     /// The last dose cannot be changed so.
     CannotAdjust(Change, Refusal),
     /// First aid for a product, where named.
-    FirstAid(Option<Product>),
+    FirstAid(FirstAidFor),
     /// A bottle is remembered no longer.
     Dropped(Product),
     /// All that was kept is deleted.
@@ -74,6 +74,15 @@ pub enum Say {
     WhyOf(Box<Answer>),
     /// A message will come when the wait is over.
     WillRemind(Reminder),
+}
+
+/// First aid, whatever else was asked.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FirstAidFor {
+    /// The product, where named.
+    pub product: Option<Product>,
+    /// Further questions that were seen and wait.
+    pub seen: Vec<Topic>,
 }
 
 /// A bottle, remembered just now.

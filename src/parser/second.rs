@@ -11,6 +11,7 @@ use super::amount::{self, Unit};
 use super::concept::Concept;
 use super::facts::Text;
 use super::lexicon::Lexicon;
+use super::product::is_product_word;
 use super::scope::Scope;
 use super::tag::Item;
 
@@ -21,13 +22,15 @@ pub(super) fn questions(
     units: UnitSystem,
     first: Topic,
 ) -> Vec<Topic> {
-    // What is urgent is answered alone, and a bare command has nothing beside it.
+    // A bare command has nothing beside it.
     match first {
         Topic::Boil
         | Topic::Choose
         | Topic::Dilute
         | Topic::Dose
+        | Topic::Exposure
         | Topic::Filter
+        | Topic::Illness
         | Topic::Residual
         | Topic::Stock
         | Topic::Storage
@@ -35,10 +38,8 @@ pub(super) fn questions(
         | Topic::Supply
         | Topic::Well => {}
         Topic::Adjust
-        | Topic::Exposure
         | Topic::Forget
         | Topic::Help
-        | Topic::Illness
         | Topic::More
         | Topic::Remind
         | Topic::Settings
@@ -104,6 +105,13 @@ fn asked_by(text: Text<'_>) -> Option<Topic> {
     }
     if says(Concept::Why) && !figures {
         return Some(Topic::Why);
+    }
+    let product = text
+        .items
+        .iter()
+        .any(|item| item.concept().is_some_and(is_product_word));
+    if says(Concept::HowMuch) && (product || figures) {
+        return Some(Topic::Dose);
     }
     None
 }

@@ -15,7 +15,7 @@ mod phrase;
 mod segment;
 mod work;
 
-use crate::dialogue::{Answer, Reminder, Say};
+use crate::dialogue::{Answer, FirstAidFor, Reminder, Say};
 use crate::locale::Locale;
 use crate::quantity::UnitSystem;
 use crate::request::{Change, Product};
@@ -41,7 +41,7 @@ pub fn render(say: &Say, locale: &Locale) -> Result<String, CatalogError> {
         Say::Bottles(lines) => phrases.bottles(lines),
         Say::CannotAdjust(Change::Faster, _) => phrases.plain("cannot-faster"),
         Say::CannotAdjust(Change::Weaker, _) => phrases.plain("cannot-weaker"),
-        Say::FirstAid(product) => first_aid(phrases, *product),
+        Say::FirstAid(aid) => first_aid(phrases, aid),
         Say::Dropped(product) => {
             let product = phrases.product(*product)?;
             phrases.message("dropped", &Args::new().text("product", product))
@@ -157,7 +157,8 @@ fn adjusted(phrases: Phrases<'_>, answer: &Answer, change: Change) -> Result<Str
     }
 }
 
-fn first_aid(phrases: Phrases<'_>, product: Option<Product>) -> Result<String, CatalogError> {
+fn first_aid(phrases: Phrases<'_>, aid: &FirstAidFor) -> Result<String, CatalogError> {
+    let product = aid.product;
     let key = match product {
         Some(Product::BleachingPowder | Product::CalciumHypochlorite) => "first-aid-powder",
         Some(
@@ -172,7 +173,12 @@ fn first_aid(phrases: Phrases<'_>, product: Option<Product>) -> Result<String, C
     };
     let rinse = crate::treatment::first_aid(product).rinse_min;
     let rinse = std::time::Duration::from_secs(u64::from(rinse) * 60);
-    phrases.message(key, &Args::new().text("rinse", phrases.duration(rinse)?))
+    let text = phrases.message(key, &Args::new().text("rinse", phrases.duration(rinse)?))?;
+    if aid.seen.is_empty() {
+        Ok(text)
+    } else {
+        Ok(format!("{text} {}", phrases.plain("first-aid-then")?))
+    }
 }
 
 fn set(
