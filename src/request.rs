@@ -425,12 +425,16 @@ pub enum Purpose {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, serde::Serialize, serde::Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Nose {
+    /// It was dosed already, with how much is not known.
+    AlreadyDosed,
     /// There is no kit, or how to tell without one is asked.
     NoKit,
     /// It does not smell of chlorine.
     NoSmell,
     /// It smells of chlorine.
     Smells,
+    /// It does not smell of chlorine after a second dose either.
+    StillNoSmell,
 }
 
 /// Why nothing here may be answered with a dose.

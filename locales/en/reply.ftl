@@ -74,6 +74,7 @@ head-label = { $echo }: add what its label says for this water, stir, wait { $wa
 head-label-cloudy = { $echo }: settle, strain, add what its label says, stir, wait { $wait }.
 
 if-cloudy-or-cold = Cloudy: { $measure }, { $wait }; cold: same, { $coldwait }.
+head-new-tank = { $echo }. New or dirty tank first: scrub it, fill it, add { $measure }, leave { $wait }, empty it. Then dose.
 if-new-tank = New or dirty tank: scrub it, fill it, add { $measure }, leave { $wait }, empty it; then dose.
 if-cloudy-or-cold-same = Cloudy or cold: { $measure }, { $wait }.
 if-cloudy = Cloudy: strain, { $measure }, { $wait }.
@@ -109,11 +110,15 @@ residual-enough-at-use = { $reading } mg/L. { $retest } after the dose: too litt
 residual-low = { $reading } mg/L is too little, least { $aim }. Do not drink it yet: add chlorine, wait { $retest }, test again. For the amount send litres, product and %.
 residual-add = { $reading } mg/L is too little. To { $volume } add { $measure } of { $product }, stir, wait { $wait }, test again: at least { $aim } mg/L before anybody drinks.
 residual-add-zero = { $reading } mg/L. Never dosed? Ask for the full dose. Dosed: to { $volume } add { $measure } of { $product }, stir, wait { $wait }, test again: { $aim } mg/L before anybody drinks.
+residual-add-stock = { $reading } mg/L is too little. { $grams } of { $product } made up to { $litre } = { $percent }% stock: to { $volume } add { $measure } of it, wait { $wait }, test again: { $aim } mg/L.
+residual-add-zero-stock = { $reading } mg/L. Never dosed? Ask for the full dose. Dosed: { $grams } of { $product } made up to { $litre } = { $percent }%; to { $volume } add { $measure } of it, wait { $wait }, test again.
 residual-too-early = { $reading } mg/L, but too early to tell. Test again { $retest } after the dose: at least { $aim } mg/L.
 residual-high = { $reading } mg/L is more than for every day (most { $most }). Let it stand open or pour it between clean cans, test again.
 residual-too-high = { $reading } mg/L is too much: do not drink it yet. Let it stand open or pour it between clean cans until { $most } mg/L or less.
 residual-stale = { $reading } mg/L, and treated more than { $keeps } ago: treat it again before drinking.
 residual-no-kit = Without a kit: { $retest } after the dose it must smell faintly of chlorine. No smell: the same dose once more, wait { $retest }. Still none: do not drink it.
+residual-already-dosed = Already dosed: add no more now. { $retest } after the dose it must smell faintly of chlorine. Strong smell, or too much put in: do not drink it, take new water.
+residual-still-no-smell = Still no smell: do not drink it and add no more. Boil it, or find clearer water and dose it anew.
 residual-no-smell = No smell: add the same dose once more, wait { $retest }, smell again. Still no smell of chlorine: do not drink it. Boil it or find clearer water.
 residual-smells = A faint smell of chlorine after the wait is good: drink it. If it is strong, let it stand open or pour it between clean cans.
 residual-well-not-ready = { $reading } mg/L: the well is not ready. DO NOT DRINK. Go on pumping out until { $ready } mg/L or less, then treat its water before drinking until it tests clean.
@@ -254,8 +259,9 @@ defer = Your health office's rules come first.
 ## Changed doses
 
 adjusted-faster = { $echo }. Only if clear and not cold: { $measure } in all, wait { $wait }. More taste, not more safety.
-adjusted-weaker = { $echo }. Only if clear and not cold: { $measure }, wait { $wait }.
+adjusted-weaker = { $echo }. Next time, only if clear and not cold: { $measure }, wait { $wait }. This water: let it stand open.
 cannot-faster = It cannot be made shorter safely. Faster: a rolling boil, then cool.
+of-solution = NEVER drink it: for cleaning only. Make it fresh every day, keep it closed, labelled, away from children. For drinking water send the litres and the bottle's %.
 too-strong = Too much chlorine? Let it stand open for some hours or pour it between clean cans. Never shorten the wait. If it was drunk and somebody feels ill: get help.
 cannot-weaker = Less would not be safe here. For the taste: let it stand open, or pour between clean cans, after the wait.
 
@@ -284,6 +290,7 @@ ask-strength-bound = What exact % is on the { $product } label? "Less than" is n
 ask-strength-guessed = Please check the { $product } label: what % is printed on it?
 ask-strength-outside = { $product } does not come in that strength. What % is printed on the label?
 ask-strength-is-target = That is for the water. What % is printed on the { $product } label?
+ask-strength-is-solution = That is a strength for cleaning. What % is printed on the { $product } label?
 ask-strength-thinned = Thinned { $product } has no known strength. What % is on the label of an unopened or unmixed bottle? If there is none, boil.
 ask-strength-two = Two different % figures. Which one is printed on the { $product } label?
 ask-strength-unreadable = I cannot read the %. Please send it again, like: 3.5%

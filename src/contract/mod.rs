@@ -488,6 +488,7 @@ pub fn verdict(say: &Say) -> (Option<AnswerJson>, Vec<&'static str>, Option<&'st
         Say::Dropped(_)
         | Say::Forgotten
         | Say::Help
+        | Say::OfSolution
         | Say::Set { .. }
         | Say::Started
         | Say::Stopped => of(DetailJson::default()),

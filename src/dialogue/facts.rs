@@ -146,6 +146,8 @@ pub(super) fn merge(base: &Facts, stated: &Facts, doubts: &[Doubt]) -> Facts {
     facts.sky = stated.sky.or(facts.sky);
     facts.pore_um = stated.pore_um.or(facts.pore_um);
     facts.asks_jar_method = stated.asks_jar_method;
+    // A weaker dose was for the water before.
+    facts.change = None;
     facts.purpose = stated.purpose.or(facts.purpose);
     facts.taken = stated.taken.or(facts.taken);
     facts.nose = stated.nose.or(facts.nose);

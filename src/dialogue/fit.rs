@@ -6,13 +6,13 @@
 
 use crate::parser::{Doubt, Link, Note, strength_limit};
 use crate::quantity::limit;
-use crate::request::{Facts, Field, Purpose, Taken, Topic, Work};
+use crate::request::{Facts, Field, Nose, Purpose, Taken, Topic, Work};
 use crate::treatment;
 
 use super::Conversation;
 use super::facts::merge;
 use super::order;
-use super::state::ANSWER_LIVES_MINUTES;
+use super::state::{ANSWER_LIVES_MINUTES, FOLLOW_UP_LIVES_MINUTES};
 
 /// Nobody tests doses in larger jars.
 pub(super) const JAR_MAX_LITRES: f64 = 60.0;
@@ -55,6 +55,8 @@ impl Conversation<'_> {
     /// What the message states, each figure in the place that the topic has for it.
     pub(super) fn as_answer(&self, work: Work, base: &Facts) -> Facts {
         let mut stated = self.reading.stated.clone();
+        // "Hurry: how much for 20 L?" hastens the answer, not the wait.
+        stated.change = None;
         let asked = self.asked().map(|asked| asked.field);
         match work {
             Work::Dilute => self.percents_of_solution(base, asked, &mut stated),
@@ -88,6 +90,11 @@ impl Conversation<'_> {
                 if told.is_some_and(|told| told.facts.asks_jar_method) {
                     stated.jar_l = stated.jar_l.or(Some(order::JAR_LITRES));
                 }
+                // The same water: its pH and the outbreak hold.
+                if let Some(told) = told.filter(|told| told.topic == Topic::Residual) {
+                    stated.ph = stated.ph.or(told.facts.ph);
+                    stated.outbreak |= told.facts.outbreak;
+                }
             }
             Work::Residual if self.is_of_well(&stated) => {
                 stated.taken = Some(Taken::InWell);
@@ -96,6 +103,9 @@ impl Conversation<'_> {
                     .bare
                     .and_then(|b| limit::RESIDUAL.check(b).ok());
                 stated.residual_mg_per_l = stated.residual_mg_per_l.or(reading);
+            }
+            Work::Residual if stated.nose == Some(Nose::NoSmell) && self.dosed_twice() => {
+                stated.nose = Some(Nose::StillNoSmell);
             }
             Work::Residual => {
                 // "The second tank shows 0.1": a bare reading beside the one before.
@@ -154,6 +164,12 @@ impl Conversation<'_> {
             && work.is_some_and(|work| {
                 work.topic == Topic::Well || work.facts.taken == Some(Taken::InWell)
             })
+    }
+
+    /// "No smell" after we said to dose once more: a third dose is never given.
+    fn dosed_twice(&self) -> bool {
+        let last = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES * 3);
+        last.is_some_and(|last| matches!(last.facts.nose, Some(Nose::NoSmell | Nose::StillNoSmell)))
     }
 
     pub(super) fn jars_lack_size(&self) -> bool {

@@ -6,7 +6,9 @@
 
 use crate::parser::{Doubt, Link, Note};
 use crate::quantity::limit;
-use crate::request::{Facts, Field, Topic, Work};
+use crate::request::{Facts, Field, Product, Purpose, Topic, Work};
+
+use crate::treatment;
 
 use super::Conversation;
 use super::bottle::Place;
@@ -28,6 +30,9 @@ impl Conversation<'_> {
         if self.reading.refusal.is_some() || self.is_to_drink() {
             return Work::Dose;
         }
+        if self.uses_stock() {
+            return Work::Dose;
+        }
         if let Some(asked) = self.asked().filter(|asked| asked.work != Work::Dose) {
             return if self.answers(asked) {
                 asked.work
@@ -42,6 +47,27 @@ impl Conversation<'_> {
             return Work::Residual;
         }
         self.follows().unwrap_or(Work::Dose)
+    }
+
+    /// "Use the stock for 1000 L" after it was made: water is treated with it. More of the stock
+    /// is made where the message says so.
+    pub(super) fn uses_stock(&self) -> bool {
+        self.made_stock().is_some()
+            && self.reading.stated.volume_l.is_some()
+            && self.reading.stated.product.is_none()
+            && self.reading.percents.is_empty()
+            && (self.reading.notes.contains(&Note::UsesStock)
+                || self.reading.link == Link::None
+                || self.is_to_drink())
+    }
+
+    /// The stock solution that was made last.
+    fn made_stock(&self) -> Option<&Facts> {
+        let made = self.person.talk.work(self.now, ANSWER_LIVES_MINUTES)?;
+        let of_stock = made.topic == Topic::Dilute
+            && (made.facts.purpose == Some(Purpose::Stock)
+                || order::target_percent(&made.facts) == Some(treatment::STOCK_PERCENT));
+        (of_stock && self.asked().is_none()).then_some(&made.facts)
     }
 
     /// "And for drinking, 40 L": a dose, whatever was spoken of before.
@@ -69,7 +95,11 @@ impl Conversation<'_> {
         let stated = &self.reading.stated;
         let anew = self.reading.notes.contains(&Note::AsksAmount)
             && self.reading.link == Link::None
-            && !(asked.work == Work::Residual && stated.clarity.is_none());
+            && !(asked.work == Work::Residual && stated.clarity.is_none())
+            // "How much for 10 L?" after "how many litres of the solution?"
+            && !(asked.work == Work::Dilute
+                && stated.clarity.is_none()
+                && stated.product.is_none());
         let other_water = stated.clarity.is_some() && asked.work == Work::Residual;
         !anew && !other_water && self.states_what_matters(asked.work)
     }
@@ -109,7 +139,9 @@ impl Conversation<'_> {
                     is_last || states_something(stated)
                 }
                 Link::Correction | Link::None => {
-                    states_something(stated) || self.reading.notes.contains(&Note::DoubleIt)
+                    states_something(stated)
+                        || self.reading.notes.contains(&Note::DoubleIt)
+                        || self.reading.notes.contains(&Note::NewTank)
                 }
             };
             return follows.then_some(Work::Dose);
@@ -177,7 +209,8 @@ impl Conversation<'_> {
         if new_question && work != Work::Residual {
             return None;
         }
-        let doubled = self.reading.notes.contains(&Note::DoubleIt);
+        let doubled = self.reading.notes.contains(&Note::DoubleIt)
+            || self.reading.notes.contains(&Note::NewTank);
         (linked || doubled || matters(work, stated) || !self.reading.doubts.is_empty()).then(|| {
             Base {
                 facts: last.facts.clone(),
@@ -214,8 +247,16 @@ impl Conversation<'_> {
     /// "And how much for 20 L to drink?" after a question about something else: with the same
     /// bottle.
     pub(super) fn inherit_product(&self, work: Work, facts: &mut Facts, doubts: &[Doubt]) {
+        if work == Work::Dose && self.uses_stock() {
+            facts.product = Some(Product::Bleach);
+            facts.strength_percent = self.made_stock().and_then(order::target_percent);
+            return;
+        }
         let told = facts.product.is_some() || facts.strength_percent.is_some();
-        if self.reading.link != Link::FollowOn || told || product_doubted(doubts) {
+        // "Now the floor" after a dose: with the same bottle.
+        let other_use = work == Work::Dilute && self.last_work_is(Topic::Dose);
+        let joined = self.reading.link == Link::FollowOn || other_use;
+        if !joined || told || product_doubted(doubts) {
             return;
         }
         let before = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES);

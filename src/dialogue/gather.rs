@@ -5,15 +5,15 @@
 //! Promises that another product brings its own figures, and that a doubt takes away what was
 //! sure before.
 
-use crate::parser::{Doubt, Note};
-use crate::request::{Facts, Field, LabelFigure, Product, Refusal, Topic, Work};
+use crate::parser::{Doubt, Link, Note};
+use crate::request::{Facts, Field, LabelFigure, Person as Drinker, Product, Refusal, Topic, Work};
 use crate::treatment::{self, Detail, JarVerdict, ResidualVerdict};
 
 use super::bottle::Place;
 use super::facts::{iodine_suits, merge, refusal_of};
 use super::order;
 use super::say::{Answer, Beside, Question, Say};
-use super::state::{Answered, Asked, Talk, Urge};
+use super::state::{ANSWER_LIVES_MINUTES, Answered, Asked, Talk, Urge};
 use super::{Conversation, Step};
 
 impl Conversation<'_> {
@@ -49,6 +49,10 @@ impl Conversation<'_> {
             // A figure in mg/L is a reading here, no strength that is wanted.
             doubts.retain(|doubt| *doubt != Doubt::StrengthIsTarget);
         }
+        if work == Work::Dose && self.strength_is_of_solution() {
+            doubts.push(Doubt::StrengthIsSolution);
+            facts.strength_percent = None;
+        }
         let mut place = Place::Beside;
         if let Some(base) = self.base(work) {
             place = base.place;
@@ -82,6 +86,14 @@ impl Conversation<'_> {
             doubts.push(doubt);
         }
         let remembered = self.remember(work, &mut facts, &doubts);
+        if facts.product.is_some_and(Product::is_iodine) || doubts.contains(&Doubt::IodineForm) {
+            // "I am pregnant" of a minute ago holds for the iodine of now.
+            for person in self.persons_spoken_of() {
+                if !facts.person.contains(&person) {
+                    facts.person.push(person);
+                }
+            }
+        }
         let only_iodine = doubts.contains(&Doubt::IodineForm) && facts.product.is_none();
         if work == Work::Dose
             && let Some(refusal) = refusal_of(&facts, &notes).or_else(|| {
@@ -115,6 +127,40 @@ impl Conversation<'_> {
         self.answer(work.into(), facts, remembered, notes, place)
     }
 
+    /// "0.2%" with no product beside it, while the bottle is many times stronger: what the
+    /// cleaners want, and no label.
+    fn strength_is_of_solution(&self) -> bool {
+        let stated = &self.reading.stated;
+        let asked = self.asked();
+        if stated.product.is_some()
+            || self.reading.link == Link::Correction
+            || asked.is_some_and(|asked| asked.field == Field::StrengthPercent)
+        {
+            return false;
+        }
+        let told = self.person.talk.work(self.now, ANSWER_LIVES_MINUTES);
+        let known = [
+            asked.and_then(|asked| asked.facts.strength_percent),
+            told.and_then(|told| told.facts.strength_percent),
+            self.person.current().and_then(|b| b.strength_percent),
+        ];
+        stated.strength_percent.is_some_and(|percent| {
+            percent <= treatment::STOCK_PERCENT
+                && known.iter().flatten().any(|known| *known >= percent * 2.5)
+        })
+    }
+
+    /// For whom the water was said to be, in the question or the answer before.
+    fn persons_spoken_of(&self) -> Vec<Drinker> {
+        let asked = self.asked().map(|asked| &asked.facts);
+        let last = self.person.talk.last(self.now, ANSWER_LIVES_MINUTES);
+        let work = self.person.talk.work(self.now, ANSWER_LIVES_MINUTES);
+        let facts = asked
+            .into_iter()
+            .chain(last.into_iter().chain(work).map(|told| &told.facts));
+        facts.flat_map(|facts| facts.person.clone()).collect()
+    }
+
     /// After some answers one more fact would make them exact: it is waited for, not asked for.
     pub(super) fn invitation(&self, answer: &Answer, answered: &Answered) -> Option<Asked> {
         let mut notes = answered.notes.clone();
@@ -130,7 +176,9 @@ impl Conversation<'_> {
                 | ResidualVerdict::Low
                 | ResidualVerdict::NoKit
                 | ResidualVerdict::NoSmell
+                | ResidualVerdict::AlreadyDosed
                 | ResidualVerdict::Smells
+                | ResidualVerdict::StillNoSmell
                 | ResidualVerdict::Stale
                 | ResidualVerdict::TooEarly
                 | ResidualVerdict::TooHigh

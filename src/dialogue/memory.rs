@@ -17,7 +17,7 @@ use super::facts::product_doubted;
 use super::order;
 use super::person::{Reminder, Waited};
 use super::say::{BottleLine, Kept, LeftLine, Say, Suffices};
-use super::state::ANSWER_LIVES_MINUTES;
+use super::state::{ANSWER_LIVES_MINUTES, Talk};
 use super::{Conversation, Step};
 
 impl Conversation<'_> {
@@ -110,6 +110,14 @@ impl Conversation<'_> {
                 && first.tablet_mg.is_none()
             {
                 person.bottles.remove(0);
+            }
+            // From now on questions are about this bottle, and not the one spoken of before.
+            let other = person
+                .talk
+                .work(self.now, ANSWER_LIVES_MINUTES)
+                .is_some_and(|work| work.facts.product.is_some() && !bottle.is_of(&work.facts));
+            if other {
+                person.talk = Talk::default();
             }
             person.put_first(bottle);
         })

@@ -28,7 +28,7 @@ use jiff::Timestamp;
 use crate::parser::{Doubt, Link, Note, Reading};
 use crate::quantity::limit;
 use crate::request::{Change, Facts, Field, Product, Refusal, Request, Topic, Work};
-use crate::treatment::{self, AdjustOrder};
+use crate::treatment::{self, AdjustOrder, Order};
 
 pub use bottle::{Bottle, Draw, Left, WARN_DAYS};
 pub use person::{Listening, Person, Reminder, Waited};
@@ -99,6 +99,21 @@ impl Conversation<'_> {
             Topic::More => self.about_last(Say::MoreOf),
             Topic::Why => self.about_last(Say::WhyOf),
             Topic::Adjust => self.adjust(),
+            Topic::Storage | Topic::Unclear if self.is_of_solution() => {
+                self.unchanged(Say::OfSolution)
+            }
+            Topic::Boil
+            | Topic::Choose
+            | Topic::Filter
+            | Topic::Illness
+            | Topic::Storage
+            | Topic::Sun
+                if topic != Topic::Illness
+                    && topic != Topic::Storage
+                    && self.chemical_spoken_of() =>
+            {
+                self.unchanged(Say::Refused(Refusal::Chemical))
+            }
             Topic::Boil
             | Topic::Choose
             | Topic::Filter
@@ -110,6 +125,8 @@ impl Conversation<'_> {
                 // its storage.
                 Facts {
                     pore_um: self.reading.stated.pore_um,
+                    // "My baby, boil or iodine?": the iodine of the next message knows.
+                    person: self.reading.stated.person.clone(),
                     sky: self.reading.stated.sky,
                     product: self.product_to_keep(topic),
                     ..self.reading.request.facts.clone()
@@ -125,6 +142,22 @@ impl Conversation<'_> {
             Topic::Well => self.gather(Work::Well),
             Topic::Unclear => self.unclear(),
         }
+    }
+
+    /// "Can I drink it?", "how long does it keep?" of the solution for cleaning made just now.
+    fn is_of_solution(&self) -> bool {
+        let notes = &self.reading.notes;
+        let last = self.person.talk.last(self.now, FOLLOW_UP_LIVES_MINUTES);
+        last.is_some_and(|last| last.topic == Topic::Dilute)
+            && self.reading.stated.product.is_none()
+            && self.reading.stated.volume_l.is_none()
+            && (notes.contains(&Note::ToDrink) || notes.contains(&Note::KeepsIt))
+    }
+
+    /// Water refused for its petrol or salt a moment ago: no fire and no filter helps it.
+    fn chemical_spoken_of(&self) -> bool {
+        let work = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES);
+        work.is_some_and(|work| work.facts.chemical)
     }
 
     /// The product that is to be kept: the one named, or the one spoken of before.
@@ -243,11 +276,19 @@ impl Conversation<'_> {
         }) {
             Ok(outcome) => {
                 let mut answer = Answer::plain(Topic::Dose, last.facts.clone(), outcome);
+                answer.facts.change = Some(change);
                 answer.beside.left = self.left_after(&last.facts, &answer.outcome, Place::Instead);
-                self.drawing(Step {
-                    say: Say::Adjusted(Box::new(answer), change),
-                    ..self.unchanged(Say::NothingBefore)
-                })
+                let answered = Answered {
+                    facts: answer.facts.clone(),
+                    beside: answer.beside.clone(),
+                    at: self.now,
+                    ..last.clone()
+                };
+                self.drawing(
+                    self.changed(Say::Adjusted(Box::new(answer), change), |person| {
+                        person.talk = std::mem::take(&mut person.talk).tell(answered);
+                    }),
+                )
             }
             Err(refusal) => self.unchanged(Say::CannotAdjust(change, refusal)),
         }
@@ -420,8 +461,19 @@ impl Conversation<'_> {
         {
             return Err(Unanswered::Refused(refusal));
         }
-        let outcome = treatment::treat(&order).map_err(Unanswered::Refused)?;
-        let variants = Variants::of(&order, &outcome);
+        let (outcome, variants) = match (&order, facts.change) {
+            // "More" and "remind me" after "weaker" are about the weaker dose.
+            (Order::Dose(dose), Some(change)) => {
+                let last = dose.clone();
+                let adjusted = treatment::adjust(&AdjustOrder { last, change });
+                (adjusted.map_err(Unanswered::Refused)?, Variants::default())
+            }
+            _ => {
+                let outcome = treatment::treat(&order).map_err(Unanswered::Refused)?;
+                let variants = Variants::of(&order, &outcome);
+                (outcome, variants)
+            }
+        };
         let mut extra = Vec::new();
         if notes.contains(&Note::Ill) && topic != Topic::Illness {
             extra.push(Extra::SeeHealthWorker);

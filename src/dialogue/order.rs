@@ -94,7 +94,7 @@ fn missing_for_residual(facts: &Facts, notes: &[Note]) -> Vec<Field> {
             vec![Field::ResidualMgPerL]
         };
     }
-    if !notes.contains(&Note::AsksAmount) {
+    if !asks_top_up(facts, notes) {
         return Vec::new();
     }
     let mut missing = match (facts.product, facts.strength_percent) {
@@ -106,6 +106,15 @@ fn missing_for_residual(facts: &Facts, notes: &[Note]) -> Vec<Field> {
         missing.push(Field::VolumeL);
     }
     missing
+}
+
+/// How much to add is asked, or all that it needs is told.
+fn asks_top_up(facts: &Facts, notes: &[Note]) -> bool {
+    let fits = facts
+        .product
+        .is_some_and(|product| unfit(Work::Residual, product).is_none());
+    notes.contains(&Note::AsksAmount)
+        || (fits && facts.volume_l.is_some() && missing_of_label(facts).is_empty())
 }
 
 fn missing_for_supply(facts: &Facts, notes: &[Note]) -> Vec<Field> {
@@ -326,10 +335,12 @@ fn residual(facts: &Facts, notes: &[Note]) -> Result<ResidualOrder, Vec<Field>> 
     let evidence = match (reading, facts.nose) {
         (Some(reading), _) => Evidence::Measured(reading),
         (None, Some(Nose::NoSmell)) => Evidence::NoSmell,
+        (None, Some(Nose::StillNoSmell)) => Evidence::StillNoSmell,
+        (None, Some(Nose::AlreadyDosed)) => Evidence::AlreadyDosed,
         (None, Some(Nose::Smells)) => Evidence::Smells,
         (None, Some(Nose::NoKit) | None) => Evidence::NoKit,
     };
-    let top_up = if notes.contains(&Note::AsksAmount) && reading.is_some() {
+    let top_up = if asks_top_up(facts, notes) && reading.is_some() {
         let chlorine = match facts.product {
             Some(Product::Nadcc) => TopUpChlorine::Tablet(
                 facts

@@ -49,6 +49,8 @@ pub enum Say {
     NothingToUndo,
     /// Nothing is being waited for.
     NothingToWaitFor,
+    /// How a solution for cleaning is kept, and that nobody may drink it.
+    OfSolution,
     /// No dose.
     Refused(Refusal),
     /// Language or units are set.

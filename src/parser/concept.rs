@@ -148,6 +148,18 @@ pub enum Concept {
     NoFire,
     NoKit,
     NoSmell,
+    /// Chlorine with stabiliser: not for drinking, whatever else it is called.
+    Stabilised,
+    /// None after the second dose either.
+    StillNoSmell,
+    /// The product is in the water already.
+    AlreadyDosed,
+    /// A residual that is wanted, not read.
+    WantedLevel,
+    /// The water smells too strongly.
+    StrongSmell,
+    /// The stock that was made is to be used.
+    UsesStock,
     Notify,
     Ntu,
     NotMade,
@@ -256,6 +268,10 @@ impl Concept {
             Self::AskToAdd => Some(Self::HowMuch),
             Self::LastsWord | Self::ServesWord => Some(Self::SupplyWord),
             Self::Patients => Some(Self::PeopleWord),
+            Self::StillNoSmell => Some(Self::NoSmell),
+            Self::WantedLevel => Some(Self::MakeWord),
+            Self::Stabilised => Some(Self::PoolProduct),
+            Self::StrongSmell => Some(Self::Weaker),
             Self::ToDrink => Some(Self::Water),
             _ => None,
         }

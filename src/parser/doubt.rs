@@ -43,6 +43,8 @@ pub enum Doubt {
     StrengthOutside,
     /// A few ppm: what is wanted in the water, not what is in the bottle.
     StrengthIsTarget,
+    /// So weak that it is a solution for cleaning, it seems, and not the label.
+    StrengthIsSolution,
     /// Thinned by somebody.
     StrengthThinned,
     /// Two figures.
@@ -126,6 +128,7 @@ impl Doubt {
             | Self::StrengthGuessed
             | Self::StrengthIsTarget
             | Self::StrengthOutside
+            | Self::StrengthIsSolution
             | Self::StrengthThinned
             | Self::StrengthTwo
             | Self::StrengthUnreadable

@@ -84,6 +84,8 @@ pub enum Note {
     Danger,
     /// "Double it": the water or the dose?
     DoubleIt,
+    /// The stock solution spoken of before is to be used.
+    UsesStock,
     /// The water is to be drunk.
     ToDrink,
     /// How many days it lasts is asked.
@@ -92,6 +94,8 @@ pub enum Note {
     AsksPeople,
     /// A tank is new or dirty: it is to be disinfected itself.
     NewTank,
+    /// How long something that was made keeps is asked.
+    KeepsIt,
     /// Something is to be forgotten.
     Forgets,
     /// The bottle is to be remembered, beside another question.
@@ -182,6 +186,12 @@ fn interpret(text: Text<'_>) -> Reading {
         .amounts
         .iter()
         .filter(|amount| Some(amount.items.start) != reading_at)
+        // "A residual of 0.5 in 2000 L" wants that much in the water.
+        .filter(|amount| {
+            amount.unit != Unit::Pieces
+                || !text.mentions(Concept::Residual)
+                || !test_kit::is_wanted(text, amount.items.start)
+        })
         .cloned()
         .collect();
     let volumes = volume::volumes(text.items, &counted, text.scope);
@@ -244,7 +254,13 @@ fn interpret(text: Text<'_>) -> Reading {
         patients: text.says(Concept::Patients),
         age_days: facts::age_days(text),
         asks_jar_method: text.says(Concept::JarTest) && text.jars.is_none(),
-        people: facts::family(text).or_else(|| facts::counted(text, &[Concept::PeopleWord])),
+        people: facts::family(text).or_else(|| {
+            // "5 people in each family", and nobody says how many families: asked.
+            let each = text.says(Concept::Family) && text.says(Concept::Per);
+            (!each)
+                .then(|| facts::counted(text, &[Concept::PeopleWord]))
+                .flatten()
+        }),
         days: facts::days(text),
         opened: facts::opened(text),
         set_lang: topic::language(text),
@@ -361,9 +377,11 @@ fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::NotMade, Note::NotMade),
         (Concept::Remember, Note::Keep),
         (Concept::Forget, Note::Forgets),
+        (Concept::KeepIt, Note::KeepsIt),
         (Concept::NewTank, Note::NewTank),
         (Concept::DoubleIt, Note::DoubleIt),
         (Concept::ToDrink, Note::ToDrink),
+        (Concept::UsesStock, Note::UsesStock),
         (Concept::Drink, Note::ToDrink),
         (Concept::DangerSign, Note::Danger),
     ]
@@ -587,7 +605,9 @@ fn bare(text: Text<'_>) -> Option<f64> {
                 .is_some_and(|item| item.is(Concept::PeopleWord) || item.is(Concept::Family))
         });
     let first = figures.next()?;
-    if figures.next().is_some() || first.upper.is_some() {
+    // "Half" alone is half of something.
+    let half = first.figure.shape != number::Shape::Decimal && first.figure.value < 1.0;
+    if figures.next().is_some() || first.upper.is_some() || half {
         return None;
     }
     first.figure.certain()

@@ -122,7 +122,11 @@ pub(super) fn product(items: &[Item], scope: &Scope, percentages: &Percentages) 
     reading.named.clone_from(&named);
 
     // Calcium hypochlorite by its name is not stabilised; a powder by its strength may be.
-    if has(Concept::PoolProduct) && !has(Concept::CalciumHypochlorite) {
+    let stabilised = items
+        .iter()
+        .enumerate()
+        .any(|(i, item)| item.is(Concept::Stabilised) && scope.stated(i));
+    if (has(Concept::PoolProduct) && !has(Concept::CalciumHypochlorite)) || stabilised {
         reading.doubts.push(Doubt::Pool);
     }
     if spoiled(items, scope) && !has(Concept::PlainProduct) && !has(Concept::NoSmell) {

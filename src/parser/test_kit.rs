@@ -8,6 +8,8 @@ use crate::request::{Nose, Taken};
 use super::amount::{Amount, Unit};
 use super::concept::Concept;
 use super::facts::Text;
+use super::product::is_product_word;
+use super::tag::Tag;
 
 /// No field kit shows more, mg/L.
 pub(super) const READING_MAX: f64 = 20.0;
@@ -17,6 +19,7 @@ pub(super) fn residual(text: Text<'_>) -> Option<f64> {
     let by_unit = text
         .stated()
         .filter(|amount| matches!(amount.unit, Unit::MgPerLitre | Unit::Ppm))
+        .filter(|amount| !is_wanted(text, amount.items.start))
         .find_map(Amount::value);
     by_unit
         .or_else(|| bare_reading(text).map(|(_, value)| value))
@@ -36,7 +39,7 @@ pub(super) fn bare_reading(text: Text<'_>) -> Option<(usize, f64)> {
             .amounts
             .iter()
             .find(|amount| amount.items.start == at)?;
-        (matches!(amount.unit, Unit::Pieces) && text.scope.stated(at))
+        (matches!(amount.unit, Unit::Pieces) && text.scope.stated(at) && !is_wanted(text, at))
             .then(|| amount.value())
             .flatten()
             .filter(|value| *value <= READING_MAX)
@@ -54,6 +57,54 @@ pub(super) fn bare_reading(text: Text<'_>) -> Option<(usize, f64)> {
     by_test.or_else(by_chlorine)
 }
 
+/// "To get 0.5 mg/L", "0.5 wanted": what the water shall hold, and no kit showed it.
+pub(super) fn is_wanted(text: Text<'_>, at: usize) -> bool {
+    let wants = |at: usize| {
+        text.items
+            .get(at)
+            .is_some_and(|item| item.is(Concept::WantedLevel) || item.is(Concept::SettingsWord))
+    };
+    let inside = |at: &usize| {
+        text.items
+            .get(*at)
+            .is_some_and(|item| !item.ends_sentence() && !item.is_sign(&[',']))
+    };
+    (at.saturating_sub(5)..at)
+        .rev()
+        .take_while(inside)
+        .any(wants)
+        || (at + 1..at + 4).take_while(inside).any(wants)
+}
+
+/// "I put 10 mL in": the product is in the water, and nobody asks how much more.
+pub(super) fn dosed_already(text: Text<'_>) -> bool {
+    let is_dose = |at: usize| {
+        let by_amount = text.amounts.iter().any(|amount| {
+            amount.items.start == at
+                && (matches!(amount.unit, Unit::Drop | Unit::Capful | Unit::Spoon)
+                    || matches!(amount.unit, Unit::Litres(factor, _) if factor <= 0.001)
+                    || matches!(amount.unit, Unit::Grams(_)))
+        });
+        by_amount || text.concept_at(at).is_some_and(is_product_word)
+    };
+    !text.says(Concept::AskToAdd)
+        && text.places(Concept::AlreadyDosed).any(|place| {
+            // "Where should I put the tablets?"
+            let asked = place
+                .checked_sub(1)
+                .and_then(|before| text.items.get(before))
+                .is_some_and(|item| matches!(item.tag, Tag::Plain | Tag::Unknown));
+            !asked
+                && (place + 1..place + 5)
+                    .take_while(|at| {
+                        text.items
+                            .get(*at)
+                            .is_some_and(|item| !item.ends_sentence() && !item.is_sign(&[',']))
+                    })
+                    .any(is_dose)
+        })
+}
+
 /// Where the tested water was taken.
 pub(super) fn taken(text: Text<'_>) -> Option<Taken> {
     if text.says(Concept::SureWell) && !text.says(Concept::TapStand) && !text.says(Concept::AtHome)
@@ -69,12 +120,16 @@ pub(super) fn taken(text: Text<'_>) -> Option<Taken> {
 
 /// What is known without a kit.
 pub(super) fn nose(text: Text<'_>) -> Option<Nose> {
-    if text.says(Concept::NoSmell) {
+    if text.says(Concept::StillNoSmell) {
+        Some(Nose::StillNoSmell)
+    } else if text.says(Concept::NoSmell) {
         Some(Nose::NoSmell)
-    } else if text.says(Concept::Smell) {
+    } else if text.says(Concept::Smell) || text.says(Concept::StrongSmell) {
         Some(Nose::Smells)
     } else if text.says(Concept::NoKit) {
         Some(Nose::NoKit)
+    } else if dosed_already(text) {
+        Some(Nose::AlreadyDosed)
     } else {
         None
     }

@@ -51,11 +51,13 @@ pub(super) fn well(text: Text<'_>) -> WellSize {
     let mut across = 0;
     let mut whole_depth = None;
     let mut dry_depth = None;
-    for amount in lengths(text) {
+    let lengths = lengths(text);
+    let sides = sides(text, &lengths);
+    for (amount, side) in lengths.iter().zip(sides) {
         let Some(metres) = amount.value() else {
             continue;
         };
-        match side(text, &amount) {
+        match side {
             Side::WaterDepth => size.water_depth_m = Some(metres),
             Side::Across => {
                 size.diameter_m = Some(metres);
@@ -129,6 +131,73 @@ fn lengths(text: Text<'_>) -> Vec<Amount> {
         }
     }
     lengths
+}
+
+/// Which measure each length is. Where several stand without a comma between them, words and
+/// figures take turns: "2 m diameter 15 m deep 3 m water", "diameter 2 m depth 15 m water 3 m".
+fn sides(text: Text<'_>, lengths: &[Amount]) -> Vec<Side> {
+    let parts = |item: &Item| {
+        item.is_sign(&[',', '.', ';', ':']) || item.ends_sentence() || item.is(Concept::And)
+    };
+    let mut sides = Vec::new();
+    let mut rest = lengths;
+    let mut start = 0;
+    while let Some(first) = rest.first() {
+        let end = (first.items.end..text.items.len())
+            .find(|at| text.items.get(*at).is_some_and(parts))
+            .unwrap_or(text.items.len());
+        let count = rest
+            .iter()
+            .take_while(|amount| amount.items.start < end)
+            .count()
+            .max(1);
+        let (run, later) = rest.split_at(count);
+        start = (start..first.items.start)
+            .rev()
+            .find(|at| text.items.get(*at).is_some_and(parts))
+            .map_or(start, |at| at + 1);
+        let by_turns = (run.len() > 1).then(|| in_turn(text, run, start, end));
+        match by_turns.flatten() {
+            Some(found) => sides.extend(found),
+            None => sides.extend(run.iter().map(|amount| side(text, amount))),
+        }
+        start = end;
+        rest = later;
+    }
+    sides
+}
+
+/// The words for measures between figures, each with the figure that it is about. Nothing, where
+/// they do not take turns.
+fn in_turn(text: Text<'_>, run: &[Amount], start: usize, end: usize) -> Option<Vec<Side>> {
+    let word = |at: usize| {
+        Some(match text.concept_at(at)? {
+            Concept::Wide => Side::Across,
+            Concept::Radius => Side::Radius,
+            Concept::Girth => Side::Round,
+            Concept::ToWater => Side::ToWater,
+            Concept::WaterDepth | Concept::Water => Side::WaterDepth,
+            Concept::Deep => Side::WellDepth,
+            _ => return None,
+        })
+    };
+    let words_in = |from: usize, to: usize| (from..to).filter_map(word).collect::<Vec<_>>();
+    let first = run.first()?.items.start;
+    let mut between = Vec::new();
+    for pair in run.windows(2) {
+        if let [one, next] = pair {
+            between.extend(words_in(one.items.end, next.items.start));
+        }
+    }
+    between.extend(words_in(run.last()?.items.end, end));
+    let mut head = words_in(start, first);
+    // "Treat the water of a well 1 m wide 3 m deep": what is treated, and no measure.
+    if between.len() == run.len() && head.iter().all(|side| *side == Side::WaterDepth) {
+        head.clear();
+    }
+    let words: Vec<Side> = head.into_iter().chain(between).collect();
+    // "Water 3 m deep" names one figure twice: the turns are no help then.
+    (words.len() == run.len()).then_some(words)
 }
 
 fn side(text: Text<'_>, amount: &Amount) -> Side {

@@ -12,6 +12,10 @@ use super::topic::{SHORT, Signals, owns_bottle};
 
 /// Solutions for hands, floors, spills and stock go up to this, percent.
 const WEAK_PERCENT: f64 = 2.0;
+/// Parts of water to one of product: less would be a range of something else.
+const RATIO_LEAST: f64 = 5.0;
+/// Solutions for floors and spills of every day go up to this, percent.
+const FLOORS_PERCENT: f64 = 0.5;
 
 impl Signals<'_> {
     pub(super) fn dilutes(&self) -> bool {
@@ -26,7 +30,16 @@ impl Signals<'_> {
         if self.dose_is_complete() && self.says(Concept::ToDrink) && !self.says(Concept::Solution) {
             return false;
         }
-        if self.weak_solution() {
+        if self.weak_solution() || self.ratio() {
+            return true;
+        }
+        // "Now the floor", "mop floor 10 L": whatever it is done with.
+        let only_purpose = purpose
+            && !self.says(Concept::ToDrink)
+            && !self.says(Concept::Drink)
+            && !self.says(Concept::StockSolution)
+            && (self.volumes.water.is_some() || self.product_stated() || self.words() <= SHORT);
+        if only_purpose && !self.text.mentions(Concept::NewTank) && !self.says(Concept::Ill) {
             return true;
         }
         let made = self.says(Concept::Solution) && self.says(Concept::MakeWord);
@@ -48,6 +61,17 @@ impl Signals<'_> {
         let mut percents = self.percents.to_vec();
         percents.sort_by(f64::total_cmp);
         match percents.as_slice() {
+            // "Make 0.5%, 10 L": no label has so little, and nobody makes water.
+            [one]
+                if *one <= FLOORS_PERCENT
+                    && self.says(Concept::MakeWord)
+                    && !self.percent_by_product() =>
+            {
+                !self.says(Concept::ToDrink)
+                    && !self.says(Concept::Drink)
+                    && !self.says(Concept::Treats)
+                    && !self.text.mentions(Concept::Water)
+            }
             [one] => {
                 *one <= WEAK_PERCENT && self.says(Concept::Solution) && !self.product.mentioned
             }
@@ -56,6 +80,41 @@ impl Signals<'_> {
             }
             _ => false,
         }
+    }
+
+    /// "1 to 10", "1:100": parts of product and water are no dose.
+    fn ratio(&self) -> bool {
+        let one = |amount: &super::amount::Amount| {
+            amount.unit == Unit::Pieces && (amount.figure.value - 1.0).abs() < 1e-9
+        };
+        let ratio = self.text.stated().any(|amount| {
+            let next = |at: usize| {
+                self.text
+                    .amounts
+                    .iter()
+                    .find(|other| other.items.start == at && other.unit == Unit::Pieces)
+                    .is_some_and(|other| other.figure.value >= RATIO_LEAST)
+            };
+            let sign = self
+                .text
+                .items
+                .get(amount.items.end)
+                .is_some_and(|item| item.is_sign(&[':']));
+            one(amount)
+                && (amount.upper.is_some_and(|upper| upper >= RATIO_LEAST)
+                    || (sign && next(amount.items.end + 1)))
+        });
+        ratio && self.product_stated() && !self.says(Concept::Container)
+    }
+
+    /// "Bleach 0.5%": the label of a weak product.
+    fn percent_by_product(&self) -> bool {
+        let product = |at: usize| self.text.concept_at(at).is_some_and(is_product_word);
+        self.text.amounts.iter().any(|amount| {
+            let before = amount.items.start.checked_sub(1);
+            amount.unit == Unit::Percent
+                && (before.is_some_and(product) || product(amount.items.end))
+        })
     }
 
     /// No kit, or what the nose says after the wait.
@@ -76,16 +135,32 @@ impl Signals<'_> {
     }
 
     pub(super) fn residual(&self) -> bool {
-        self.text.jars.is_some()
+        // "I put 10 mL in 20 L, can we drink?": whatever the figures, a dose more is not asked.
+        let dosed = super::test_kit::dosed_already(self.text)
+            && !self.any(&[Concept::DataWord, Concept::Remember, Concept::NotMade]);
+        let drunk = self.dose_is_complete()
+            && self.any(&[Concept::NoSmell, Concept::Smell, Concept::StrongSmell])
+            && !self.says(Concept::HowMuch);
+        dosed
+            || drunk
+            || self.text.jars.is_some()
             || self.says(Concept::JarTest)
             || self.by_the_nose()
             || self.residual_read()
     }
 
     pub(super) fn residual_read(&self) -> bool {
+        // "To get a residual of 0.5 in 2000 L": the dose is asked.
+        if self.any(&[Concept::WantedLevel, Concept::SettingsWord])
+            && super::test_kit::residual(self.text).is_none()
+            && self.product_stated()
+        {
+            return false;
+        }
         let in_mg = self.text.amounts.iter().any(|amount| {
             matches!(amount.unit, Unit::MgPerLitre)
                 && self.text.scope.stated(amount.items.start)
+                && !super::test_kit::is_wanted(self.text, amount.items.start)
                 && amount.figure.value < READING_MAX
         });
         // "0.1 mg/L chlorine in the bucket": a reading, whatever it is called.
@@ -101,15 +176,7 @@ impl Signals<'_> {
                 .any(|amount| amount.unit == Unit::Pieces && amount.figure.value < READING_MAX);
         // "Reading 0.2, tank 5000 L, bleach 5%, how much to add."
         let read = in_mg || super::test_kit::bare_reading(self.text).is_some();
-        if read
-            && (tests || self.any(&[Concept::TapStand, Concept::AtHome, Concept::AskToAdd]))
-            && self.any(&[
-                Concept::AddWord,
-                Concept::AskToAdd,
-                Concept::TapStand,
-                Concept::AtHome,
-            ])
-        {
+        if read && (tests || self.any(&[Concept::TapStand, Concept::AtHome, Concept::AskToAdd])) {
             return true;
         }
         if (in_mg

@@ -37,7 +37,7 @@ impl Phrases<'_> {
     pub(super) fn answer(self, answer: &Answer) -> Written<Sentences> {
         let outcome = &answer.outcome;
         let mut said = Said::default();
-        let head = self.head(answer, &mut said)?;
+        let mut head = self.head(answer, &mut said)?;
         let mut tail = self.beside(answer)?;
         let (urgent, rest): (Vec<Caution>, Vec<Caution>) = outcome
             .cautions
@@ -49,17 +49,20 @@ impl Phrases<'_> {
             tail.push(self.caution(caution)?);
         }
         let conditions = self.conditions(answer, &mut said)?;
-        tail.extend(conditions);
-        if let Some(first) = &answer.if_new_tank {
-            let args = Args::new()
-                .text("measure", self.bulk(&first.measure)?)
-                .text("wait", self.wait(first)?);
-            let sentence = self.message("if-new-tank", &args)?;
-            if answer.extra.contains(&Extra::NewTank) {
-                tail.insert(0, sentence);
-            } else {
-                tail.push(sentence);
+        match &answer.if_new_tank {
+            // First things first: the dose is for when the tank is clean, and stays in one piece.
+            Some(first) if answer.extra.contains(&Extra::NewTank) => {
+                let args = self.new_tank(first)?.text("echo", self.echo(answer)?);
+                let tank = self.message("head-new-tank", &args)?;
+                let mut dose = vec![std::mem::replace(&mut head, tank)];
+                dose.extend(conditions);
+                tail.insert(0, dose.join(" "));
             }
+            Some(first) => {
+                tail.extend(conditions);
+                tail.push(self.message("if-new-tank", &self.new_tank(first)?)?);
+            }
+            None => tail.extend(conditions),
         }
         tail.extend(self.particulars(answer)?);
         // What is left in the bottle comes after what the dose does not kill.
@@ -82,6 +85,12 @@ impl Phrases<'_> {
         tail.extend(self.estimate(answer)?);
         tail.push(self.plain("defer")?);
         Ok(Sentences { head, tail })
+    }
+
+    fn new_tank(self, first: &Outcome) -> Written<Args<'static>> {
+        Ok(Args::new()
+            .text("measure", self.bulk(&first.measure)?)
+            .text("wait", self.wait(first)?))
     }
 
     fn caution(self, caution: Caution) -> Written<String> {

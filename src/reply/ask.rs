@@ -91,6 +91,7 @@ const fn strength(doubt: Doubt) -> &'static str {
         Doubt::StrengthBound => "ask-strength-bound",
         Doubt::StrengthDenied => "ask-strength-denied",
         Doubt::StrengthGuessed => "ask-strength-guessed",
+        Doubt::StrengthIsSolution => "ask-strength-is-solution",
         Doubt::StrengthIsTarget => "ask-strength-is-target",
         Doubt::StrengthOutside => "ask-strength-outside",
         Doubt::StrengthThinned => "ask-strength-thinned",

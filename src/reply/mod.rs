@@ -69,6 +69,7 @@ pub fn render(say: &Say, locale: &Locale) -> Result<String, CatalogError> {
         Say::NothingBefore => phrases.plain("nothing-before"),
         Say::NothingToUndo => phrases.plain("nothing-to-undo"),
         Say::NothingToWaitFor => phrases.plain("nothing-to-wait-for"),
+        Say::OfSolution => phrases.plain("of-solution"),
         Say::Refused(refusal) => phrases.plain(&format!("refused-{}", <&str>::from(*refusal))),
         Say::Set { language, units } => set(phrases, language.as_deref(), *units),
         Say::Started => phrases.plain("started"),
@@ -105,7 +106,11 @@ fn first_message(phrases: Phrases<'_>, answer: &Answer) -> Result<String, Catalo
 
 /// What the first SMS had no room for.
 fn rest(phrases: Phrases<'_>, answer: &Answer) -> Result<String, CatalogError> {
-    let (_, left) = split(phrases, answer)?;
+    let left = match answer.facts.change {
+        // The changed dose stood alone in its message.
+        Some(_) => phrases.answer(answer)?.tail,
+        None => split(phrases, answer)?.1,
+    };
     if left.is_empty() {
         phrases.plain("nothing-more")
     } else {
@@ -151,10 +156,13 @@ fn adjusted(phrases: Phrases<'_>, answer: &Answer, change: Change) -> Result<Str
             .text("measure", measure)
             .text("wait", wait),
     )?;
-    match &answer.beside.left {
-        Some(left) => Ok(format!("{text} {}", phrases.left(left)?)),
-        None => Ok(text),
-    }
+    let hint = phrases.plain("more-hint")?;
+    let left = answer.beside.left.as_ref();
+    let text = match left.map(|left| phrases.left(left)).transpose()? {
+        Some(left) if fits_one(&format!("{text} {left} {hint}")) => format!("{text} {left}"),
+        Some(_) | None => text,
+    };
+    Ok(format!("{text} {hint}"))
 }
 
 fn first_aid(phrases: Phrases<'_>, aid: &FirstAidFor) -> Result<String, CatalogError> {

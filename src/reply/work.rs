@@ -7,8 +7,8 @@
 use crate::dialogue::Answer;
 use crate::request::{Clarity, Form, Product, Purpose, Taken};
 use crate::treatment::{
-    self, Caution, Detail, Dilution, JarFinding, JarVerdict, Measure, Outcome, ResidualFinding,
-    ResidualVerdict, StorageFinding, SupplyFinding, WellFinding,
+    self, Caution, Detail, Dilution, JarFinding, JarVerdict, Measure, Outcome, PowderMeasure,
+    ResidualFinding, ResidualVerdict, StorageFinding, SupplyFinding, WellFinding,
 };
 
 use super::answer::{Said, Written};
@@ -172,7 +172,7 @@ impl Phrases<'_> {
             .text("keeps", self.minutes(u64::from(finding.keeps_h) * 60)?);
         let verdict: &str = finding.verdict.into();
         match finding.verdict {
-            ResidualVerdict::NoKit | ResidualVerdict::NoSmell => {
+            ResidualVerdict::AlreadyDosed | ResidualVerdict::NoKit | ResidualVerdict::NoSmell => {
                 said.cautions.push(Caution::SmellCheck);
             }
             ResidualVerdict::High | ResidualVerdict::TooHigh | ResidualVerdict::Smells => {
@@ -186,24 +186,42 @@ impl Phrases<'_> {
             | ResidualVerdict::EnoughAtUse
             | ResidualVerdict::Low
             | ResidualVerdict::Stale
+            | ResidualVerdict::StillNoSmell
             | ResidualVerdict::TooEarly => {}
         }
         if answer.outcome.measure == Measure::Nothing {
             return self.message(&format!("residual-{verdict}"), &args);
         }
         said.cautions.push(Caution::RetestLater);
+        let system = answer.facts.volume_system.unwrap_or_default();
+        let litres = answer.facts.volume_l.unwrap_or_default();
+        args = args
+            .text("product", self.labelled(&answer.facts)?)
+            .text("volume", self.volume(litres, system)?)
+            .text("wait", self.wait(&answer.outcome)?);
+        if let Measure::Powder(PowderMeasure {
+            stock: Some(stock), ..
+        }) = answer.outcome.measure
+        {
+            // Less than a scale can weigh.
+            args = args
+                .text("grams", self.grams(stock.grams_per_litre)?)
+                .text("litre", self.litres(1.0)?)
+                .text("percent", self.figure(crate::treatment::STOCK_PERCENT, 0))
+                .text("measure", self.by_syringe(stock.add)?);
+            let key = if reading > 0.0 {
+                "residual-add-stock"
+            } else {
+                "residual-add-zero-stock"
+            };
+            return self.message(key, &args);
+        }
+        args = args.text("measure", self.bulk(&answer.outcome.measure)?);
         let key = if reading > 0.0 {
             "residual-add"
         } else {
             "residual-add-zero"
         };
-        let system = answer.facts.volume_system.unwrap_or_default();
-        let litres = answer.facts.volume_l.unwrap_or_default();
-        args = args
-            .text("measure", self.bulk(&answer.outcome.measure)?)
-            .text("product", self.labelled(&answer.facts)?)
-            .text("volume", self.volume(litres, system)?)
-            .text("wait", self.wait(&answer.outcome)?);
         self.message(key, &args)
     }
 

@@ -229,6 +229,8 @@ pub struct JarTestOrder {
 /// What is known of the chlorine left in the water.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Evidence {
+    /// No reading, and dosed already: nothing is added before it is known how much.
+    AlreadyDosed,
     /// A reading of free chlorine.
     Measured(Residual),
     /// No kit: what to do by the smell.
@@ -237,6 +239,8 @@ pub enum Evidence {
     NoSmell,
     /// No kit, and it smells of chlorine.
     Smells,
+    /// No kit, and no smell after a second dose.
+    StillNoSmell,
 }
 
 /// What a test means, and perhaps how much to add.

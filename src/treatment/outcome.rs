@@ -488,6 +488,8 @@ pub struct ResidualFinding {
 )]
 #[strum(serialize_all = "kebab-case")]
 pub enum ResidualVerdict {
+    /// Dosed already: nothing more before the wait is over.
+    AlreadyDosed,
     /// Enough.
     Enough,
     /// Fine where people drink, too little soon after the dose: when was it taken?
@@ -502,6 +504,8 @@ pub enum ResidualVerdict {
     NoSmell,
     /// No kit, and it smells.
     Smells,
+    /// No smell after the second dose: not to be drunk.
+    StillNoSmell,
     /// Treated over a day ago: treat it anew.
     Stale,
     /// Enough already before the wait is over, or too little so far: test after the wait.

@@ -59,13 +59,19 @@ pub(super) fn treat(order: &ResidualOrder) -> Outcome {
     let bounds = bounds(order);
     let reading = match order.evidence {
         Evidence::Measured(residual) => Some(residual.mg_per_litre()),
-        Evidence::NoKit | Evidence::NoSmell | Evidence::Smells => None,
+        Evidence::AlreadyDosed
+        | Evidence::NoKit
+        | Evidence::NoSmell
+        | Evidence::Smells
+        | Evidence::StillNoSmell => None,
     };
     let verdict = match order.evidence {
         Evidence::Measured(residual) => judge(order, &bounds, residual.mg_per_litre()),
         Evidence::NoKit => ResidualVerdict::NoKit,
         Evidence::NoSmell => ResidualVerdict::NoSmell,
         Evidence::Smells => ResidualVerdict::Smells,
+        Evidence::StillNoSmell => ResidualVerdict::StillNoSmell,
+        Evidence::AlreadyDosed => ResidualVerdict::AlreadyDosed,
     };
     let top_up = reading.and_then(|reading| top_up(order, verdict, bounds.aim - reading));
     let added = top_up.as_ref().map_or(0.0, |top_up| top_up.mg_per_l);
@@ -182,8 +188,10 @@ fn top_up(order: &ResidualOrder, verdict: ResidualVerdict, missing: f64) -> Opti
         | ResidualVerdict::High
         | ResidualVerdict::NoKit
         | ResidualVerdict::NoSmell
+        | ResidualVerdict::AlreadyDosed
         | ResidualVerdict::Smells
         | ResidualVerdict::Stale
+        | ResidualVerdict::StillNoSmell
         | ResidualVerdict::TooEarly
         | ResidualVerdict::TooHigh
         | ResidualVerdict::WellNotReady
@@ -223,7 +231,8 @@ fn top_up(order: &ResidualOrder, verdict: ResidualVerdict, missing: f64) -> Opti
 /// Whether there is something to wait for.
 fn waits(verdict: ResidualVerdict, added: bool) -> bool {
     match verdict {
-        ResidualVerdict::Low
+        ResidualVerdict::AlreadyDosed
+        | ResidualVerdict::Low
         | ResidualVerdict::NoKit
         | ResidualVerdict::NoSmell
         | ResidualVerdict::TooEarly => true,
@@ -232,6 +241,7 @@ fn waits(verdict: ResidualVerdict, added: bool) -> bool {
         | ResidualVerdict::High
         | ResidualVerdict::Smells
         | ResidualVerdict::Stale
+        | ResidualVerdict::StillNoSmell
         | ResidualVerdict::TooHigh
         | ResidualVerdict::WellNotReady
         | ResidualVerdict::WellReady => false,
@@ -244,7 +254,9 @@ fn cautions(verdict: ResidualVerdict, added: bool, after: f64) -> Vec<Caution> {
         ResidualVerdict::High | ResidualVerdict::TooHigh | ResidualVerdict::Smells => {
             vec![Caution::LetStand]
         }
-        ResidualVerdict::NoKit | ResidualVerdict::NoSmell => vec![Caution::SmellCheck],
+        ResidualVerdict::AlreadyDosed | ResidualVerdict::NoKit | ResidualVerdict::NoSmell => {
+            vec![Caution::SmellCheck]
+        }
         ResidualVerdict::WellNotReady => vec![Caution::NotUntilPumped, Caution::KeepTreating],
         ResidualVerdict::WellReady => vec![Caution::KeepTreating],
         // One tablet, or one drop of a strong liquid, can be far too much for a small can.
@@ -256,6 +268,7 @@ fn cautions(verdict: ResidualVerdict, added: bool, after: f64) -> Vec<Caution> {
         ResidualVerdict::Enough
         | ResidualVerdict::EnoughAtUse
         | ResidualVerdict::Stale
+        | ResidualVerdict::StillNoSmell
         | ResidualVerdict::TooEarly => Vec::new(),
     }
 }

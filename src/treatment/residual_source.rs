@@ -23,7 +23,11 @@ pub(super) fn sources(
         ResidualVerdict::TooHigh => vec![Source::WhoGdwq1996, Source::EpaMrdl],
         // The earlier sheet repeats the dose where there is no smell. It waits 15 min more, a
         // county sheet 30; DECISIONS takes the longer.
-        ResidualVerdict::NoKit | ResidualVerdict::NoSmell | ResidualVerdict::Smells => {
+        ResidualVerdict::AlreadyDosed
+        | ResidualVerdict::NoKit
+        | ResidualVerdict::NoSmell
+        | ResidualVerdict::Smells
+        | ResidualVerdict::StillNoSmell => {
             vec![rule::CHLORINE_SOURCE, Source::EpaStrengthBands]
         }
         ResidualVerdict::Stale => vec![Source::PathResidual],
