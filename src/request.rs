@@ -583,6 +583,8 @@ pub struct Facts {
     pub asks_jar_method: bool,
     /// The people are patients of a clinic.
     pub patients: bool,
+    /// Litres for each of them and a day, where told.
+    pub litres_each: Option<f64>,
     /// How old the bottle is, days.
     pub age_days: Option<f64>,
     /// Stock of liquid, mL.

@@ -109,7 +109,7 @@ residual-enough = { $reading } mg/L is enough (least { $least }). Keep it covere
 residual-enough-at-use = { $reading } mg/L. { $retest } after the dose: too little (least { $aim }), do not drink. In the can people drink from, up to { $keeps }: enough (least { $atuse }). Which is it?
 residual-low = { $reading } mg/L is too little, least { $aim }. Do not drink it yet: add chlorine, wait { $retest }, test again. For the amount send litres, product and %.
 residual-add = { $reading } mg/L is too little. To { $volume } add { $measure } of { $product }, stir, wait { $wait }, test again: at least { $aim } mg/L before anybody drinks.
-residual-add-zero = { $reading } mg/L. Never dosed? Ask for the full dose. Dosed: to { $volume } add { $measure } of { $product }, stir, wait { $wait }, test again: { $aim } mg/L before anybody drinks.
+residual-add-zero = { $reading } mg/L. Never dosed? Ask for the full dose. Dosed: to { $volume } add { $measure } of { $product }, stir, wait { $wait }, test again: { $aim } mg/L before drinking.
 residual-add-stock = { $reading } mg/L is too little. { $grams } of { $product } made up to { $litre } = { $percent }% stock: to { $volume } add { $measure } of it, wait { $wait }, test again: { $aim } mg/L.
 residual-add-zero-stock = { $reading } mg/L. Never dosed? Ask for the full dose. Dosed: { $grams } of { $product } made up to { $litre } = { $percent }%; to { $volume } add { $measure } of it, wait { $wait }, test again.
 residual-too-early = { $reading } mg/L, but too early to tell. Test again { $retest } after the dose: at least { $aim } mg/L.

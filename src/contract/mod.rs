@@ -114,6 +114,7 @@ impl From<&Request> for RequestJson {
             jar_l: _,
             asks_jar_method: _,
             patients: _,
+            litres_each: _,
             age_days: _,
             stock_ml,
             stock_g,
@@ -480,7 +481,7 @@ pub fn verdict(say: &Say) -> (Option<AnswerJson>, Vec<&'static str>, Option<&'st
             bottles: vec![BottleJson::from(line.as_ref())],
             ..DetailJson::default()
         }),
-        Say::WillRemind(reminder) => of(DetailJson {
+        Say::WaitIsOver(reminder) | Say::WillRemind(reminder) => of(DetailJson {
             reminder: Some(reminder.into()),
             ..DetailJson::default()
         }),

@@ -118,7 +118,9 @@ pub(super) fn merge(base: &Facts, stated: &Facts, doubts: &[Doubt]) -> Facts {
         facts.volume_system = stated.volume_system;
     }
     facts.clarity = stated.clarity.or(facts.clarity);
-    if stated.temperature_c.is_some() || stated.chill.is_some() {
+    // "There is ice" does not warm the water that was measured.
+    let colder = facts.temperature_c.is_some_and(|celsius| celsius < 10.0);
+    if stated.temperature_c.is_some() || (stated.chill.is_some() && !colder) {
         facts.temperature_c = stated.temperature_c;
         facts.chill = stated.chill;
     }
@@ -136,6 +138,7 @@ pub(super) fn merge(base: &Facts, stated: &Facts, doubts: &[Doubt]) -> Facts {
         (&mut facts.stock_g, stated.stock_g),
         (&mut facts.tablets, stated.tablets),
         (&mut facts.jar_l, stated.jar_l),
+        (&mut facts.litres_each, stated.litres_each),
     ] {
         *slot = new.or(*slot);
     }

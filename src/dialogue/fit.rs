@@ -70,6 +70,11 @@ impl Conversation<'_> {
                 (_, _) => {}
             },
             Work::Supply => {
+                // "5 litres each", of people told before.
+                if base.people.is_some() && self.reading.per_litres.is_some() {
+                    stated.litres_each = self.reading.per_litres;
+                    stated.volume_l = None;
+                }
                 // Any volume is the stock's: water is counted by people here.
                 stated.stock_ml = stated
                     .stock_ml

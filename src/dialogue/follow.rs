@@ -212,10 +212,16 @@ impl Conversation<'_> {
         let doubled = self.reading.notes.contains(&Note::DoubleIt)
             || self.reading.notes.contains(&Note::NewTank);
         (linked || doubled || matters(work, stated) || !self.reading.doubts.is_empty()).then(|| {
+            // "100 L" after "20 L" is more water; "no, 100 L" and "same but cloudy" are not.
+            let more_water = stated.volume_l.is_some() && self.reading.link != Link::Correction;
             Base {
                 facts: last.facts.clone(),
                 notes: last.notes.clone(),
-                place: Place::Instead,
+                place: if more_water {
+                    Place::Beside
+                } else {
+                    Place::Instead
+                },
             }
         })
     }
@@ -247,6 +253,19 @@ impl Conversation<'_> {
     /// "And how much for 20 L to drink?" after a question about something else: with the same
     /// bottle.
     pub(super) fn inherit_product(&self, work: Work, facts: &mut Facts, doubts: &[Doubt]) {
+        if work == Work::Dose && self.reading.notes.contains(&Note::NeverDosed) {
+            let tested = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES);
+            if let Some(tested) = tested.filter(|tested| tested.topic == Topic::Residual) {
+                let before = &tested.facts;
+                facts.product = facts.product.or(before.product);
+                facts.strength_percent = facts.strength_percent.or(before.strength_percent);
+                facts.tablet_mg = facts.tablet_mg.or(before.tablet_mg);
+                facts.volume_l = facts.volume_l.or(before.volume_l);
+                facts.volume_system = facts.volume_system.or(before.volume_system);
+                facts.ph = facts.ph.or(before.ph);
+                return;
+            }
+        }
         if work == Work::Dose && self.uses_stock() {
             facts.product = Some(Product::Bleach);
             facts.strength_percent = self.made_stock().and_then(order::target_percent);

@@ -6,6 +6,7 @@
 //! sure before.
 
 use crate::parser::{Doubt, Link, Note};
+use crate::quantity::limit;
 use crate::request::{Facts, Field, LabelFigure, Person as Drinker, Product, Refusal, Topic, Work};
 use crate::treatment::{self, Detail, JarVerdict, ResidualVerdict};
 
@@ -49,6 +50,7 @@ impl Conversation<'_> {
             // A figure in mg/L is a reading here, no strength that is wanted.
             doubts.retain(|doubt| *doubt != Doubt::StrengthIsTarget);
         }
+        self.name_the_tablet(&mut facts, &mut doubts);
         if work == Work::Dose && self.strength_is_of_solution() {
             doubts.push(Doubt::StrengthIsSolution);
             facts.strength_percent = None;
@@ -59,7 +61,9 @@ impl Conversation<'_> {
             if work == Work::Dilute && self.reading.percents.len() == 2 {
                 doubts.retain(|doubt| *doubt != Doubt::StrengthTwo);
             }
+            let named = facts.product;
             facts = self.added_to(work, &base.facts, &doubts);
+            facts.product = facts.product.or(named);
             for note in base.notes {
                 let passes = !matches!(
                     note,
@@ -125,6 +129,28 @@ impl Conversation<'_> {
             return self.ask(work, facts, missing, doubt, remembered, notes);
         }
         self.answer(work.into(), facts, remembered, notes, place)
+    }
+
+    /// "Chlorine", in answer to "are the tablets chlorine or iodine?": tablets it is.
+    fn name_the_tablet(&self, facts: &mut Facts, doubts: &mut Vec<Doubt>) {
+        let tablets = self
+            .asked()
+            .filter(|asked| asked.field == Field::Product)
+            .and_then(|asked| asked.facts.tablet_mg);
+        let (Some(mg), None) = (tablets, facts.product) else {
+            return;
+        };
+        let named = if doubts.contains(&Doubt::ChlorineForm)
+            && limit::CHLORINE_TABLET.check(mg).is_ok()
+        {
+            (Product::Nadcc, Doubt::ChlorineForm)
+        } else if doubts.contains(&Doubt::IodineForm) && limit::IODINE_TABLET.check(mg).is_ok() {
+            (Product::IodineTablet, Doubt::IodineForm)
+        } else {
+            return;
+        };
+        facts.product = Some(named.0);
+        doubts.retain(|doubt| *doubt != named.1);
     }
 
     /// "0.2%" with no product beside it, while the bottle is many times stronger: what the

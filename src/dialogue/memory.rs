@@ -7,7 +7,7 @@
 use jiff::{SignedDuration, Timestamp};
 
 use crate::parser::{Doubt, Note, strength_limit};
-use crate::request::{Facts, Field, Form, LabelFigure, Product, Topic, Work};
+use crate::request::{Change, Facts, Field, Form, LabelFigure, Product, Topic, Work};
 use crate::treatment::{
     self, DecayEstimate, Detail, Order, Outcome, Served, Stock, SupplyOrder, SupplyQuestion,
 };
@@ -27,6 +27,17 @@ impl Conversation<'_> {
         }
         if self.reading.notes.contains(&Note::AsksLeft) {
             return self.bottles();
+        }
+        if self.reading.notes.contains(&Note::BottleGone)
+            && let Some(bottle) = self.bottle_named().or(self.person.current()).cloned()
+            && let Some(product) = bottle.product
+        {
+            return self.changed(Say::Dropped(product), |person| {
+                person.bottles.retain(|other| !other.is_same(&bottle));
+            });
+        }
+        if let Some(step) = self.recount() {
+            return step;
         }
         if self.reading.notes.contains(&Note::Forgets)
             && let Some(product) = self.bottle_named().and_then(|bottle| bottle.product)
@@ -121,6 +132,41 @@ impl Conversation<'_> {
             }
             person.put_first(bottle);
         })
+    }
+
+    /// "Used 300 mL", "bought 2 L more": what is left in the remembered bottle changes by that.
+    fn recount(&self) -> Option<Step> {
+        let notes = &self.reading.notes;
+        let gained = notes.contains(&Note::Gained);
+        if !gained && !notes.contains(&Note::Spent) {
+            return None;
+        }
+        let stated = &self.reading.stated;
+        let other_label = |bottle: &&Bottle| {
+            stated
+                .strength_percent
+                .is_none_or(|percent| bottle.strength_percent == Some(percent))
+        };
+        let bottle = self
+            .bottle_named()
+            .or(self.person.current())
+            .filter(other_label)?
+            .clone();
+        let amount = amount_told(stated, bottle.product?.form())?;
+        let left = match (bottle.left, gained) {
+            (Some(left), true) => left.amount + amount,
+            (Some(left), false) => (left.amount - amount).max(0.0),
+            // Nobody said how much there was.
+            (None, _) => return Some(self.bottles()),
+        };
+        let left = Left::told(left, self.now);
+        Some(self.keep(
+            Bottle {
+                left: Some(left),
+                ..bottle
+            },
+            None,
+        ))
     }
 
     fn bottles(&self) -> Step {
@@ -438,6 +484,20 @@ impl Conversation<'_> {
         self.changed(Say::WillRemind(reminder), |person| {
             person.promise(Some(reminder));
         })
+    }
+
+    /// "Can we drink it now?", long enough after the dose: the wait that is over.
+    pub(super) fn waited_for(&self) -> Option<Reminder> {
+        let asks = self.reading.notes.contains(&Note::ToDrink)
+            && self.reading.request.facts.change == Some(Change::Faster);
+        let last = self.person.talk.work(self.now, ANSWER_LIVES_MINUTES)?;
+        let answer = self
+            .work_out(last.topic, &last.facts, &last.notes, &last.beside)
+            .ok()?;
+        let reminder = self.reminder_for(last.topic, &last.facts, &answer.outcome)?;
+        let wait = i64::try_from(reminder.wait_min).ok()? * 60;
+        let over = self.now.as_second() - last.at.as_second() >= wait;
+        (asks && over).then_some(reminder)
     }
 
     /// Counted from now: the water may have been treated later than we answered, never earlier

@@ -78,10 +78,16 @@ impl Conversation<'_> {
     fn step(&self) -> Step {
         let topic = self.reading.request.topic;
         match topic {
-            Topic::Exposure => self.unchanged(Say::FirstAid(FirstAidFor {
-                product: self.reading.stated.product,
-                seen: self.reading.also.clone(),
-            })),
+            Topic::Exposure => {
+                let aid = FirstAidFor {
+                    product: self.reading.stated.product,
+                    seen: self.reading.also.clone(),
+                };
+                // "More" now is not about the floor of a minute ago.
+                self.changed(Say::FirstAid(aid), |person| {
+                    person.talk = std::mem::take(&mut person.talk).fall_silent();
+                })
+            }
             Topic::Stop => self.changed(Say::Stopped, |person| {
                 person.listening = Listening::Stopped;
                 person.reminders.clear();
@@ -98,7 +104,10 @@ impl Conversation<'_> {
             Topic::Remind => self.remind(),
             Topic::More => self.about_last(Say::MoreOf),
             Topic::Why => self.about_last(Say::WhyOf),
-            Topic::Adjust => self.adjust(),
+            Topic::Adjust => match self.waited_for() {
+                Some(over) => self.unchanged(Say::WaitIsOver(over)),
+                None => self.adjust(),
+            },
             Topic::Storage | Topic::Unclear if self.is_of_solution() => {
                 self.unchanged(Say::OfSolution)
             }
@@ -136,7 +145,9 @@ impl Conversation<'_> {
                 Place::Beside,
             ),
             Topic::Dilute => self.gather(Work::Dilute),
-            Topic::Dose => self.gather(self.meant_by_dose()),
+            Topic::Dose => self
+                .method_of_water()
+                .unwrap_or_else(|| self.gather(self.meant_by_dose())),
             Topic::Residual => self.gather(Work::Residual),
             Topic::Supply => self.gather(Work::Supply),
             Topic::Well => self.gather(Work::Well),
@@ -295,6 +306,9 @@ impl Conversation<'_> {
     }
 
     fn unclear(&self) -> Step {
+        if self.reading.notes.contains(&Note::NeverDosed) && self.last_work_is(Topic::Residual) {
+            return self.gather(Work::Dose);
+        }
         if let Some(asked) = self.asked() {
             // "No fire either": the last resort hangs on it.
             if self.reading.notes.contains(&Note::NoFire)
@@ -315,6 +329,9 @@ impl Conversation<'_> {
             if self.states_what_matters(asked.work) {
                 return self.gather(asked.work);
             }
+            if self.reading.notes.contains(&Note::AsksAmount) && asked.urge == Urge::Invited {
+                return self.gather(asked.work);
+            }
             if asked.urge == Urge::Needed {
                 // Chit-chat in between: the question stands.
                 return self.ask_again(asked);
@@ -330,6 +347,21 @@ impl Conversation<'_> {
             return self.unchanged(Say::Greeting);
         }
         self.unchanged(Say::NotUnderstood)
+    }
+
+    /// "Muddy water" after an answer about the sun: no dose is asked.
+    fn method_of_water(&self) -> Option<Step> {
+        let stated = &self.reading.stated;
+        let doses = stated.product.is_some()
+            || stated.strength_percent.is_some()
+            || stated.tablet_mg.is_some()
+            || stated.volume_l.is_some()
+            || self.reading.refusal.is_some()
+            || !self.reading.doubts.is_empty()
+            || self.reading.notes.contains(&Note::AsksAmount);
+        (!doses && self.asked().is_none())
+            .then(|| self.method_follow_up())
+            .flatten()
     }
 
     /// "We are at 2500 m" after an answer about boiling: the same method with a new fact.

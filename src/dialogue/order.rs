@@ -400,10 +400,10 @@ fn supply(facts: &Facts, notes: &[Note]) -> Result<SupplyOrder, Vec<Field>> {
         agent: agent(product, facts)?,
         question,
         clarity: facts.clarity,
-        served: if facts.patients {
-            Served::Patients
-        } else {
-            Served::People
+        served: match facts.litres_each.map(Volume::from_litres) {
+            Some(Ok(each)) => Served::With(each),
+            Some(Err(_)) | None if facts.patients => Served::Patients,
+            Some(Err(_)) | None => Served::People,
         },
     })
 }

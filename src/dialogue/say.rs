@@ -74,6 +74,8 @@ pub enum Say {
     WellHurry(Box<Answer>),
     /// The reasons of an answer.
     WhyOf(Box<Answer>),
+    /// The wait that was told is over.
+    WaitIsOver(Reminder),
     /// A message will come when the wait is over.
     WillRemind(Reminder),
 }

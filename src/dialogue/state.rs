@@ -169,6 +169,15 @@ impl Talk {
         }
     }
 
+    /// Nothing that was answered is spoken of again; a question goes on waiting.
+    #[must_use]
+    pub fn fall_silent(self) -> Self {
+        match self {
+            Self::Quiet | Self::Told(_) => Self::Quiet,
+            Self::Asking(asked) | Self::AskingAfter(asked, _) => Self::Asking(asked),
+        }
+    }
+
     /// The question is withdrawn.
     #[must_use]
     pub fn close(self) -> Self {

@@ -130,6 +130,12 @@ fn amount_at(items: &[Item], at: usize, lexicon: &Lexicon, units: UnitSystem) ->
     if items.get(at)?.is(Concept::Ph) {
         return prefixed(items, at, Unit::Ph);
     }
+    // "NTU 150"; but "20 L 5 NTU" has its figure before it.
+    if items.get(at)?.is(Concept::Ntu)
+        && let Some(amount) = prefixed(items, at, Unit::Turbidity)
+    {
+        return Some(amount);
+    }
     // "The percentage is 2": unless the figure has a unit of its own.
     if items.get(at)?.is(Concept::PercentWord)
         && let Some(amount) = prefixed(items, at, Unit::Percent)

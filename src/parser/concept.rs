@@ -148,6 +148,16 @@ pub enum Concept {
     NoFire,
     NoKit,
     NoSmell,
+    /// Whether the wait is over.
+    DrinkNow,
+    /// So much is gone from the bottle.
+    Spent,
+    /// So much came to it.
+    Gained,
+    /// The bottle is no more.
+    BottleGone,
+    /// Nothing was put in yet.
+    NeverDosed,
     /// Chlorine with stabiliser: not for drinking, whatever else it is called.
     Stabilised,
     /// None after the second dose either.
@@ -270,6 +280,7 @@ impl Concept {
             Self::Patients => Some(Self::PeopleWord),
             Self::StillNoSmell => Some(Self::NoSmell),
             Self::WantedLevel => Some(Self::MakeWord),
+            Self::DrinkNow => Some(Self::Faster),
             Self::Stabilised => Some(Self::PoolProduct),
             Self::StrongSmell => Some(Self::Weaker),
             Self::ToDrink => Some(Self::Water),

@@ -437,6 +437,43 @@ pub(super) fn family(text: Text<'_>) -> Option<f64> {
     })
 }
 
+/// "15 L each a day", "5 L per person": litres for each of the people, and where they stand.
+pub(super) fn litres_each(text: Text<'_>) -> Option<(usize, f64)> {
+    counted(text, &[Concept::PeopleWord])?;
+    text.stated()
+        .filter(|amount| matches!(amount.unit, Unit::Litres(factor, _) if factor > 0.1))
+        .find_map(|amount| {
+            let says = |at: usize, concept| text.items.get(at).is_some_and(|i| i.is(concept));
+            let end = amount.items.end;
+            // "3 jugs of 2 L each" hold it.
+            let start = amount.items.start;
+            let held = (start.saturating_sub(4)..start).any(|at| says(at, Concept::Container));
+            let rate = (says(end, Concept::Per) || says(end, Concept::Flow)) && !held;
+            // "200 people 30 days, drinking only 3 litres".
+            let to_drink = text.says(Concept::Drink) || text.says(Concept::ToDrink);
+            let each = rate || (to_drink && !held && days(text).is_some());
+            let litres = amount.value().filter(|litres| *litres <= LITRES_EACH_MAX)?;
+            each.then_some((amount.items.start, litres))
+        })
+}
+
+/// "5 litres each" and nothing else that could be each.
+pub(super) fn litres_per(text: Text<'_>) -> Option<f64> {
+    text.stated()
+        .filter(|amount| matches!(amount.unit, Unit::Litres(factor, _) if factor > 0.1))
+        .find(|amount| {
+            text.items
+                .get(amount.items.end)
+                .is_some_and(|item| item.is(Concept::Per) || item.is(Concept::Flow))
+        })
+        .filter(|_| !text.says(Concept::Container))
+        .and_then(Amount::value)
+        .filter(|litres| *litres <= LITRES_EACH_MAX)
+}
+
+/// Nobody is given more for a day, L.
+const LITRES_EACH_MAX: f64 = 200.0;
+
 pub(super) fn grams(text: Text<'_>) -> Option<f64> {
     text.stated().find_map(|amount| match amount.unit {
         Unit::Grams(_) => amount.value(),

@@ -100,8 +100,12 @@ impl Signals<'_> {
     }
 
     pub(super) fn illness_urgent(&self) -> bool {
+        // "A child has diarrhoea, and how do I clean the floor?"
+        let somebody = self.says(Concept::Ill)
+            && self.any(&[Concept::PersonNoun, Concept::Infant])
+            && !self.says(Concept::Spill);
         if self.dilutes() {
-            return false;
+            return somebody && !self.dose_is_complete();
         }
         // "Does the filter stop cholera?" tells of nobody who is ill.
         // "0.3 at the tap, cholera in the village", "clean up vomit": what is asked is another thing.

@@ -96,6 +96,14 @@ pub enum Note {
     NewTank,
     /// How long something that was made keeps is asked.
     KeepsIt,
+    /// So much is gone from the remembered bottle.
+    Spent,
+    /// So much came to the remembered bottle.
+    Gained,
+    /// The bottle used last is no more.
+    BottleGone,
+    /// Nothing was put into the tested water yet.
+    NeverDosed,
     /// Something is to be forgotten.
     Forgets,
     /// The bottle is to be remembered, beside another question.
@@ -142,6 +150,8 @@ pub struct Reading {
     pub stated: Facts,
     /// The size of one container, however many there are.
     pub each_litres: Option<f64>,
+    /// "5 litres each", of whatever.
+    pub per_litres: Option<f64>,
     /// A length of which nothing is said.
     pub length_m: Option<f64>,
     /// Every percentage that may be a strength or a target, in the order said.
@@ -182,10 +192,13 @@ fn interpret(text: Text<'_>) -> Reading {
     let product = product::product(text.items, text.scope, &percentages);
     // "Chlorine test 12 in tank 1000 L": the reading counts no tanks.
     let reading_at = test_kit::bare_reading(text).map(|(at, _)| at);
+    // "15 L each a day" is no water that stands there.
+    let each = facts::litres_each(text);
     let counted: Vec<Amount> = text
         .amounts
         .iter()
         .filter(|amount| Some(amount.items.start) != reading_at)
+        .filter(|amount| each.is_none_or(|(at, _)| amount.items.start != at))
         // "A residual of 0.5 in 2000 L" wants that much in the water.
         .filter(|amount| {
             amount.unit != Unit::Pieces
@@ -252,6 +265,7 @@ fn interpret(text: Text<'_>) -> Reading {
             &[Concept::Tablet, Concept::Nadcc, Concept::IodineTablet],
         ),
         patients: text.says(Concept::Patients),
+        litres_each: each.map(|(_, litres)| litres),
         age_days: facts::age_days(text),
         asks_jar_method: text.says(Concept::JarTest) && text.jars.is_none(),
         people: facts::family(text).or_else(|| {
@@ -341,6 +355,7 @@ fn interpret(text: Text<'_>) -> Reading {
         refusal,
         also: Vec::new(),
         each_litres: volumes.each_litres,
+        per_litres: facts::litres_per(text),
         length_m: size.length_m,
         percents,
         link: link(text),
@@ -377,12 +392,17 @@ fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::NotMade, Note::NotMade),
         (Concept::Remember, Note::Keep),
         (Concept::Forget, Note::Forgets),
+        (Concept::Spent, Note::Spent),
+        (Concept::Gained, Note::Gained),
+        (Concept::BottleGone, Note::BottleGone),
+        (Concept::NeverDosed, Note::NeverDosed),
         (Concept::KeepIt, Note::KeepsIt),
         (Concept::NewTank, Note::NewTank),
         (Concept::DoubleIt, Note::DoubleIt),
         (Concept::ToDrink, Note::ToDrink),
         (Concept::UsesStock, Note::UsesStock),
         (Concept::Drink, Note::ToDrink),
+        (Concept::DrinkNow, Note::ToDrink),
         (Concept::DangerSign, Note::Danger),
     ]
     .into_iter()
@@ -563,7 +583,8 @@ fn set_dilution(
             let of_bottle = |figure: &Percentage| {
                 let behind = names(at(Some(figure.item + 2)))
                     && !at(Some(figure.item + 3)).is_some_and(|i| i.is(Concept::Solution));
-                behind || (names(at(figure.item.checked_sub(1))) && !of_solution(figure))
+                let from = at(figure.item.checked_sub(1)).is_some_and(|i| i.is(Concept::FromWord));
+                behind || from || (names(at(figure.item.checked_sub(1))) && !of_solution(figure))
             };
             let swapped = (of_bottle(weak) && !of_bottle(strong))
                 || (of_solution(strong) && !of_solution(weak));

@@ -93,12 +93,13 @@ fn asked_by(text: Text<'_>) -> Option<Topic> {
     if says(Concept::Boil) && says(Concept::HowLong) {
         return Some(Topic::Boil);
     }
+    let sized = has(|unit| matches!(unit, Unit::Metres(_)));
     if (says(Concept::Well) || says(Concept::SureWell))
-        && (says(Concept::HowMuch) || says(Concept::Dug) || says(Concept::Treats))
+        && (sized || says(Concept::HowMuch) || says(Concept::Dug) || says(Concept::Treats))
     {
         return Some(Topic::Well);
     }
-    if says(Concept::HowMuch)
+    if (says(Concept::HowMuch) || says(Concept::Clean) || !figures)
         && (says(Concept::HandWashing) || says(Concept::Spill) || says(Concept::Cleaning))
     {
         return Some(Topic::Dilute);

@@ -188,6 +188,22 @@ impl Signals<'_> {
         if !figures && self.any(&[Concept::NotMade, Concept::LeftInBottle]) {
             return Topic::Stock;
         }
+        // "Used 300 mL", "bought 2 L more", "I threw it away".
+        let amount = self.volumes.mentioned
+            || self
+                .text
+                .amounts
+                .iter()
+                .any(|amount| matches!(amount.unit, Unit::Grams(_)))
+            || super::facts::counted(self.text, &[Concept::Tablet, Concept::Nadcc]).is_some();
+        let counts = self.any(&[Concept::Spent, Concept::Gained]) && amount;
+        let counts = counts && !self.residual();
+        if (counts || (self.says(Concept::BottleGone) && self.words() <= SHORT * 2))
+            && !self.any(&[Concept::HowMuch, Concept::Clear, Concept::Cloudy])
+            && !self.text.mentions(Concept::Water)
+        {
+            return Topic::Stock;
+        }
         // "Opened 1 March 2026": of the bottle that is remembered.
         if super::facts::opened(self.text).is_some() && !figures && !self.volumes.mentioned {
             return Topic::Stock;
@@ -197,7 +213,7 @@ impl Signals<'_> {
             && (product || self.strength_mentioned || owns_bottle(self.text)))
             || (owns_bottle(self.text)
                 && (self.percentages > 0 || self.tablet_mg.is_some())
-                && (!self.volumes.mentioned || super::facts::opened(self.text).is_some())
+                && (!self.volumes.mentioned || self.says(Concept::Opened))
                 && !self.has_well_size
                 && !self.any(&[Concept::HowMuch, Concept::Residual, Concept::SupplyWord]))
         {

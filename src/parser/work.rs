@@ -3,6 +3,8 @@
 //! In: the whole message, read.
 //! Out: yes or no for each.
 
+use crate::request::Product;
+
 use super::amount::Unit;
 use super::concept::Concept;
 use super::facts::Text;
@@ -14,6 +16,10 @@ use super::topic::{SHORT, Signals, owns_bottle};
 const WEAK_PERCENT: f64 = 2.0;
 /// Parts of water to one of product: less would be a range of something else.
 const RATIO_LEAST: f64 = 5.0;
+/// So many people are served from no one bucket.
+const MANY_HEADS: f64 = 20.0;
+/// Less than this for each person and day is no drinking water, L.
+const LEAST_TO_DRINK_L: f64 = 0.2;
 /// Solutions for floors and spills of every day go up to this, percent.
 const FLOORS_PERCENT: f64 = 0.5;
 
@@ -72,6 +78,8 @@ impl Signals<'_> {
                     && !self.says(Concept::Treats)
                     && !self.text.mentions(Concept::Water)
             }
+            // A tablet has no percentage: "tablets of 5 g for 0.5%".
+            [one] if self.product.product == Some(Product::Nadcc) => *one <= WEAK_PERCENT,
             [one] => {
                 *one <= WEAK_PERCENT && self.says(Concept::Solution) && !self.product.mentioned
             }
@@ -243,6 +251,23 @@ impl Signals<'_> {
         let planning = self.any(&[Concept::HowMuch, Concept::LastsWord, Concept::ServesWord])
             || self.says(Concept::SupplyWord);
         if (people && days.is_some() && planning) || (people && self.says(Concept::LastsWord)) {
+            return true;
+        }
+        // "2 kg of powder, 400 people", "5 L of bleach, 100 people": nobody drinks 50 mL a day.
+        let heads = super::facts::counted(self.text, &[Concept::PeopleWord]);
+        let too_little = heads
+            .zip(self.volumes.water)
+            .is_some_and(|(heads, water)| water.litres / heads < LEAST_TO_DRINK_L);
+        // "200 people, how much": of which water nobody says.
+        let many = heads.is_some_and(|heads| heads >= MANY_HEADS)
+            && self.says(Concept::HowMuch)
+            && !self.volumes.mentioned
+            && !self.text.mentions(Concept::Residual)
+            && !super::well::says_well(self.text);
+        if self.product_stated()
+            && heads.is_some()
+            && (many || weighed || too_little || super::facts::litres_each(self.text).is_some())
+        {
             return true;
         }
         if !self.product.mentioned && !owns_bottle(self.text) {

@@ -83,6 +83,7 @@ pub fn render(say: &Say, locale: &Locale) -> Result<String, CatalogError> {
         Say::Unsure => phrases.plain("unsure"),
         Say::WellHurry(answer) => phrases.well_hurry(answer),
         Say::WhyOf(answer) => phrases.why(answer),
+        Say::WaitIsOver(over) => phrases.reminder(over),
         Say::WillRemind(reminder) => phrases.will_remind(reminder),
     }
 }

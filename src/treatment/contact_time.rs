@@ -98,7 +98,16 @@ pub(super) struct Wait {
 
 /// The wait for a chlorine dose in mg/L: the rule, `least` minutes, the cold, the tables.
 pub(super) fn chlorine_wait(water: &Water, dose_mg_per_l: f64, least: f64) -> Wait {
-    let rule = shortest_wait(water).max(least);
+    // Chlorine works slower above pH 8. With a temperature the tables say by how much; without
+    // one the water is drunk when the test is read, after 60 min (appendix 16 of the MSF
+    // guideline; no sheet for households prints a wait by pH).
+    let by_table = condition::celsius(water.warmth).is_some();
+    let alkaline = if !by_table && acidity(water) > rule::PH_UNKNOWN {
+        f64::from(rule::RESIDUAL_WAIT_ALKALINE_MIN)
+    } else {
+        0.0
+    };
+    let rule = shortest_wait(water).max(least).max(alkaline);
     let cold = condition::celsius(water.warmth).map_or(0.0, doubled_for_cold);
     with_contact_time(
         water,

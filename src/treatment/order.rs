@@ -329,13 +329,15 @@ pub struct SupplyOrder {
 }
 
 /// Who is served.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub enum Served {
     /// Patients of a clinic, for whom more is washed than at home.
     Patients,
     /// People at home or in a camp.
     #[default]
     People,
+    /// People with so much each a day, as told.
+    With(Volume),
 }
 
 /// A dug well to be shocked.

@@ -48,6 +48,7 @@ pub(super) fn treat(order: &SupplyOrder) -> Verdict {
     let each = match order.served {
         Served::Patients => LITRES_PER_PATIENT,
         Served::People => LITRES_PER_PERSON,
+        Served::With(each) => each.litres(),
     };
     let (measure, finding) = match order.question {
         SupplyQuestion::Lasts(stock, people) => {

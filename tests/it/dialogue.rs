@@ -54,7 +54,12 @@ fn each_dose_lowers_what_is_left_and_a_change_takes_its_place() {
         996.0,
         "4 mL instead of 2"
     );
-    assert_eq!(left(&talk.say("and for 40 L?")), 992.0, "8 mL instead of 4");
+    assert_eq!(left(&talk.say("and for 40 L?")), 988.0, "8 mL more");
+    assert_eq!(
+        left(&talk.say("no, 20 L")),
+        992.0,
+        "4 mL instead of 8, cloudy as before"
+    );
     assert_eq!(
         left(&talk.say("bleach 5%, 20 L")),
         990.0,
