@@ -103,10 +103,7 @@ impl Conversation<'_> {
             }
             Work::Residual if self.is_of_well(&stated) => {
                 stated.taken = Some(Taken::InWell);
-                let reading = self
-                    .reading
-                    .bare
-                    .and_then(|b| limit::RESIDUAL.check(b).ok());
+                let reading = self.bare_residual(&stated);
                 stated.residual_mg_per_l = stated.residual_mg_per_l.or(reading);
             }
             Work::Residual if stated.nose == Some(Nose::NoSmell) && self.dosed_twice() => {
@@ -114,10 +111,7 @@ impl Conversation<'_> {
             }
             Work::Residual => {
                 // "The second tank shows 0.1": a bare reading beside the one before.
-                let reading = self
-                    .reading
-                    .bare
-                    .and_then(|b| limit::RESIDUAL.check(b).ok());
+                let reading = self.bare_residual(&stated);
                 stated.residual_mg_per_l = stated.residual_mg_per_l.or(reading);
             }
             Work::Dose => {}
@@ -169,6 +163,12 @@ impl Conversation<'_> {
             && work.is_some_and(|work| {
                 work.topic == Topic::Well || work.facts.taken == Some(Taken::InWell)
             })
+    }
+
+    /// A bare figure as a reading, where nobody tells of a nose or of what was put in.
+    fn bare_residual(&self, stated: &Facts) -> Option<f64> {
+        let bare = self.reading.bare.filter(|_| stated.nose.is_none())?;
+        limit::RESIDUAL.check(bare).ok()
     }
 
     /// "No smell" after we said to dose once more: a third dose is never given.

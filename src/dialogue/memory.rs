@@ -28,6 +28,9 @@ impl Conversation<'_> {
         if self.reading.notes.contains(&Note::AsksLeft) {
             return self.bottles();
         }
+        if self.reading.notes.contains(&Note::BottleGone) && self.person.bottles.is_empty() {
+            return self.bottles();
+        }
         if self.reading.notes.contains(&Note::BottleGone)
             && let Some(bottle) = self.bottle_named().or(self.person.current()).cloned()
             && let Some(product) = bottle.product

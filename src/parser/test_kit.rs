@@ -87,8 +87,21 @@ pub(super) fn dosed_already(text: Text<'_>) -> bool {
         });
         by_amount || text.concept_at(at).is_some_and(is_product_word)
     };
+    // "Used 300 mL in 20 L"; but "used 300 mL" only counts the bottle.
+    let in_water = text
+        .amounts
+        .iter()
+        .filter(|amount| {
+            matches!(
+                amount.unit,
+                Unit::Drop | Unit::Capful | Unit::Spoon | Unit::Litres(..)
+            )
+        })
+        .count()
+        >= 2;
+    let used = text.places(Concept::Spent).filter(|_| in_water);
     !text.says(Concept::AskToAdd)
-        && text.places(Concept::AlreadyDosed).any(|place| {
+        && text.places(Concept::AlreadyDosed).chain(used).any(|place| {
             // "Where should I put the tablets?"
             let asked = place
                 .checked_sub(1)

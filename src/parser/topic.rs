@@ -176,7 +176,8 @@ impl Signals<'_> {
         }
         let wound =
             self.says(Concept::Wound) || (self.says(Concept::Eye) && self.says(Concept::Washing));
-        if product && (self.says(Concept::OtherUse) || wound) {
+        let washed = wound && self.says(Concept::Cleaning) && self.volumes.mentioned;
+        if (product && (self.says(Concept::OtherUse) || wound)) || washed {
             return Some(Refusal::OtherUse);
         }
         None

@@ -96,12 +96,13 @@ impl Signals<'_> {
             amount.unit == Unit::Pieces && (amount.figure.value - 1.0).abs() < 1e-9
         };
         let ratio = self.text.stated().any(|amount| {
+            // Behind a colon there is no doubt.
             let next = |at: usize| {
                 self.text
                     .amounts
                     .iter()
                     .find(|other| other.items.start == at && other.unit == Unit::Pieces)
-                    .is_some_and(|other| other.figure.value >= RATIO_LEAST)
+                    .is_some_and(|other| other.figure.value >= 2.0)
             };
             let sign = self
                 .text
