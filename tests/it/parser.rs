@@ -422,6 +422,23 @@ fn a_wells_sizes_are_told_apart() {
         None,
     );
     check_well("well 0 m wide, 3 m of water", None, Some(3.0));
+    // Words and figures take turns, whichever comes first.
+    for text in [
+        "well 2 m diameter 15 m deep 3 m water",
+        "well diameter 2 m depth 15 m water 3 m",
+        "well diameter 2 m 15 m deep water 3 m",
+        "well 3 m water 15 m deep 2 m diameter",
+        "well 2 m wide water 3 m",
+        "treat the water of a well 2 m wide and 3 m of water",
+    ] {
+        check_well(text, Some(2.0), Some(3.0));
+    }
+    check_well("well 2 m diameter 15 m deep", Some(2.0), None);
+    check_well(
+        "well depth 8 m and water level is at 5 m, wide 1 m",
+        Some(1.0),
+        None,
+    );
 }
 
 #[test]

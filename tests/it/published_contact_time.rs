@@ -252,4 +252,11 @@ fn unknown_ph_and_unknown_temperature() {
     ));
     assert_eq!(minutes(&unknown), 30.0);
     assert_eq!(unknown.wait_basis, WaitBasis::RuleTemperatureUnknown);
+    // Above pH 8 the test is read after 60 min (appendix 16); nobody drinks before.
+    let alkaline = Water {
+        warmth: Warmth::Unknown,
+        ph: ph(8.5),
+        ..PLAIN
+    };
+    assert_eq!(minutes(&answer(&us(agent, 5.0, alkaline))), 60.0);
 }

@@ -155,19 +155,32 @@ fn without_a_kit_the_nose_decides() {
             Evidence::NoKit,
             ResidualVerdict::NoKit,
             true,
-            Caution::SmellCheck,
+            Some(Caution::SmellCheck),
         ),
         (
             Evidence::NoSmell,
             ResidualVerdict::NoSmell,
             true,
-            Caution::SmellCheck,
+            Some(Caution::SmellCheck),
+        ),
+        (
+            Evidence::AlreadyDosed,
+            ResidualVerdict::AlreadyDosed,
+            true,
+            Some(Caution::SmellCheck),
+        ),
+        // The dose is repeated once (EPA): after that nobody waits for anything.
+        (
+            Evidence::StillNoSmell,
+            ResidualVerdict::StillNoSmell,
+            false,
+            None,
         ),
         (
             Evidence::Smells,
             ResidualVerdict::Smells,
             false,
-            Caution::LetStand,
+            Some(Caution::LetStand),
         ),
     ] {
         let outcome = ask(ResidualOrder {
@@ -178,7 +191,7 @@ fn without_a_kit_the_nose_decides() {
         assert_eq!(finding(&outcome).verdict, expected);
         assert_eq!(finding(&outcome).reading_mg_per_l, None);
         assert_eq!(outcome.wait.is_some(), waits, "{evidence:?}");
-        assert_eq!(outcome.cautions, [caution]);
+        assert_eq!(outcome.cautions, Vec::from_iter(caution));
         assert_eq!(outcome.measure, Measure::Nothing, "no reading, no figure");
     }
 }

@@ -5,8 +5,8 @@ use matone::quantity::{
 };
 use matone::request::{Clarity, Refusal};
 use matone::treatment::{
-    Agent, Caution, Detail, Measure, Order, Outcome, Source, Stock, SupplyFinding, SupplyOrder,
-    SupplyQuestion, Verdict, treat,
+    Agent, Caution, Detail, Measure, Order, Outcome, Served, Source, Stock, SupplyFinding,
+    SupplyOrder, SupplyQuestion, Verdict, treat,
 };
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -18,7 +18,7 @@ fn ask(agent: Agent, question: SupplyQuestion, clarity: Option<Clarity>) -> Verd
         agent,
         question,
         clarity,
-        served: matone::treatment::Served::People,
+        served: Served::People,
     }))
 }
 
@@ -337,4 +337,31 @@ proptest! {
         // And hardly less: it is rounded down to a litre at most.
         prop_assert!((finding.treats_litres + 1.0) * each * 1.01 >= held(stock).floor());
     }
+}
+
+/// As many litres as are told, and not the 15 of the field guide.
+#[test]
+fn litres_each_are_the_persons_own() {
+    let each = |served| {
+        let verdict = treat(&Order::Supply(SupplyOrder {
+            agent: Agent::Bleach(percent(5.0)),
+            question: SupplyQuestion::Needs(people(200.0), days(30.0)),
+            clarity: None,
+            served,
+        }));
+        let (outcome, finding) = found(verdict);
+        (outcome.measure, finding)
+    };
+    let (_, told) = each(Served::With(litres(3.0)));
+    assert_eq!(told.treats_litres, 18_000.0);
+    assert_eq!(told.litres_per_person, 3.0);
+    // 5 mg/L of 18000 L are 90 g, of 50 g/L: 1.8 L.
+    assert_eq!(
+        told.bare_need.map(
+            |need| matches!(need, Measure::Liquid(liquid) if (liquid.ml - 1800.0).abs() < 1e-9)
+        ),
+        Some(true)
+    );
+    let (_, usual) = each(Served::People);
+    assert_eq!(usual.litres_per_person, 15.0);
 }
