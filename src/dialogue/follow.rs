@@ -6,7 +6,7 @@
 
 use crate::parser::{Doubt, Link, Note};
 use crate::quantity::limit;
-use crate::request::{Facts, Field, Product, Purpose, Topic, Work};
+use crate::request::{Facts, Field, Form, Product, Purpose, Topic, Work};
 
 use crate::treatment;
 
@@ -31,6 +31,15 @@ impl Conversation<'_> {
             return Work::Dose;
         }
         if self.uses_stock() {
+            return Work::Dose;
+        }
+        // "New water, 20 L", and the litres that we asked for, are about a dose.
+        let asked_dose = self
+            .asked()
+            .is_some_and(|asked| asked.work == Work::Dose && asked.urge == Urge::Needed);
+        let untested = self.reading.notes.contains(&Note::OtherWater)
+            && self.reading.stated.residual_mg_per_l.is_none();
+        if asked_dose || untested {
             return Work::Dose;
         }
         if let Some(asked) = self.asked().filter(|asked| asked.work != Work::Dose) {
@@ -157,6 +166,13 @@ impl Conversation<'_> {
         if work == Work::Supply && whole_dose && stated.people.is_none() {
             return None;
         }
+        let planned = self.person.talk.work(self.now, lives_for);
+        let of_tablets = planned
+            .and_then(|plan| plan.facts.product)
+            .is_some_and(|product| product.form() != Form::Liquid);
+        if work == Work::Supply && of_tablets && stated.volume_l.is_some() {
+            return None;
+        }
         (self.states_what_matters(work) && !anew && (linked || !(names_a_product || whole_dose)))
             .then_some(work)
     }
@@ -274,7 +290,9 @@ impl Conversation<'_> {
         let told = facts.product.is_some() || facts.strength_percent.is_some();
         // "Now the floor" after a dose: with the same bottle.
         let other_use = work == Work::Dilute && self.last_work_is(Topic::Dose);
-        let joined = self.reading.link == Link::FollowOn || other_use;
+        let other_water = work == Work::Dose
+            && (self.reading.notes.contains(&Note::OtherWater) || self.is_to_drink());
+        let joined = self.reading.link == Link::FollowOn || other_use || other_water;
         if !joined || told || product_doubted(doubts) {
             return;
         }

@@ -8,7 +8,7 @@
 use crate::parser::{Doubt, Link, Note};
 use crate::quantity::limit;
 use crate::request::{Facts, Field, LabelFigure, Person as Drinker, Product, Refusal, Topic, Work};
-use crate::treatment::{self, Detail, JarVerdict, ResidualVerdict};
+use crate::treatment::{self, Detail, JarVerdict, Measure, ResidualVerdict};
 
 use super::bottle::Place;
 use super::facts::{iodine_suits, merge, refusal_of};
@@ -98,6 +98,12 @@ impl Conversation<'_> {
                 }
             }
         }
+        if work == Work::Dose
+            && self.chemical_spoken_of()
+            && !self.reading.notes.contains(&Note::OtherWater)
+        {
+            facts.chemical = true;
+        }
         let only_iodine = doubts.contains(&Doubt::IodineForm) && facts.product.is_none();
         if work == Work::Dose
             && let Some(refusal) = refusal_of(&facts, &notes).or_else(|| {
@@ -177,14 +183,23 @@ impl Conversation<'_> {
     }
 
     /// For whom the water was said to be, in the question or the answer before.
-    fn persons_spoken_of(&self) -> Vec<Drinker> {
+    pub(super) fn persons_spoken_of(&self) -> Vec<Drinker> {
         let asked = self.asked().map(|asked| &asked.facts);
         let last = self.person.talk.last(self.now, ANSWER_LIVES_MINUTES);
         let work = self.person.talk.work(self.now, ANSWER_LIVES_MINUTES);
         let facts = asked
             .into_iter()
             .chain(last.into_iter().chain(work).map(|told| &told.facts));
-        facts.flat_map(|facts| facts.person.clone()).collect()
+        let beside = last
+            .into_iter()
+            .chain(work)
+            .map(|told| &told.beside.persons);
+        facts
+            .map(|facts| &facts.person)
+            .chain(beside)
+            .flatten()
+            .copied()
+            .collect()
     }
 
     /// After some answers one more fact would make them exact: it is waited for, not asked for.
@@ -192,7 +207,10 @@ impl Conversation<'_> {
         let mut notes = answered.notes.clone();
         let field = match &answer.outcome.detail {
             Detail::Residual(finding) => match finding.verdict {
-                ResidualVerdict::Low if !notes.contains(&Note::AsksAmount) => {
+                ResidualVerdict::Low
+                    if !notes.contains(&Note::AsksAmount)
+                        && answer.outcome.measure == Measure::Nothing =>
+                {
                     notes.push(Note::AsksAmount);
                     Field::VolumeL
                 }
@@ -269,7 +287,7 @@ impl Conversation<'_> {
     }
 
     /// No dose for these facts: they stay, so that "and for 40 L?" is refused as well.
-    fn refuse_for(&self, refusal: Refusal, facts: Facts, notes: Vec<Note>) -> Step {
+    pub(super) fn refuse_for(&self, refusal: Refusal, facts: Facts, notes: Vec<Note>) -> Step {
         let answered = Answered {
             topic: Topic::Dose,
             facts,

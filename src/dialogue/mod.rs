@@ -27,7 +27,9 @@ use jiff::Timestamp;
 
 use crate::parser::{Doubt, Link, Note, Reading};
 use crate::quantity::limit;
-use crate::request::{Change, Facts, Field, Product, Refusal, Request, Topic, Work};
+use crate::request::{
+    Change, Facts, Field, Person as Drinker, Product, Refusal, Request, Topic, Work,
+};
 use crate::treatment::{self, AdjustOrder, Order};
 
 pub use bottle::{Bottle, Draw, Left, WARN_DAYS};
@@ -108,9 +110,7 @@ impl Conversation<'_> {
                 Some(over) => self.unchanged(Say::WaitIsOver(over)),
                 None => self.adjust(),
             },
-            Topic::Storage | Topic::Unclear if self.is_of_solution() => {
-                self.unchanged(Say::OfSolution)
-            }
+            Topic::Storage | Topic::Unclear if self.is_of_solution() => self.of_solution(),
             Topic::Boil
             | Topic::Choose
             | Topic::Filter
@@ -163,6 +163,29 @@ impl Conversation<'_> {
             && self.reading.stated.product.is_none()
             && self.reading.stated.volume_l.is_none()
             && (notes.contains(&Note::ToDrink) || notes.contains(&Note::KeepsIt))
+    }
+
+    /// Never to be drunk; the litres that come next are for drinking, and no more of it.
+    fn of_solution(&self) -> Step {
+        let drunk = self.reading.notes.contains(&Note::ToDrink);
+        let made = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES);
+        let asked = made.filter(|_| drunk).map(|made| Asked {
+            field: Field::VolumeL,
+            work: Work::Dose,
+            facts: Facts {
+                product: made.facts.product,
+                strength_percent: made.facts.strength_percent,
+                ..Facts::default()
+            },
+            notes: vec![Note::ToDrink],
+            at: self.now,
+            urge: Urge::Needed,
+        });
+        self.changed(Say::OfSolution, |person| {
+            if let Some(asked) = asked {
+                person.talk = std::mem::take(&mut person.talk).ask(asked);
+            }
+        })
     }
 
     /// Water refused for its petrol or salt a moment ago: no fire and no filter helps it.
@@ -343,6 +366,18 @@ impl Conversation<'_> {
         if let Some(work) = self.follows() {
             return self.gather(work);
         }
+        // "I am pregnant": it holds for what is asked next.
+        let persons = &self.reading.stated.person;
+        if persons
+            .iter()
+            .any(|person| *person != Drinker::WeakImmunity)
+        {
+            let facts = Facts {
+                person: persons.clone(),
+                ..Facts::default()
+            };
+            return self.refuse_for(Refusal::IodineUnsuitable, facts, self.notes());
+        }
         if self.reading.notes.contains(&Note::Greeting) {
             return self.unchanged(Say::Greeting);
         }
@@ -432,6 +467,7 @@ impl Conversation<'_> {
     ) -> Step {
         let mut beside = Beside {
             remembered: remembered.clone(),
+            persons: self.persons_spoken_of(),
             ..Beside::default()
         };
         match self.work_out(topic, &facts, &notes, &beside) {

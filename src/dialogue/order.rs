@@ -5,7 +5,7 @@ use crate::quantity::{
     Altitude, CleaningTabletMass, Days, Depth, Diameter, Headcount, OutOfLimit, Ph, Pore, Residual,
     StockGrams, StockMl, StockTablets, Strength, TabletMass, Temperature, Volume, limit,
 };
-use crate::request::{Facts, Field, Form, LabelFigure, Nose, Product, Purpose, Topic, Work};
+use crate::request::{Facts, Field, Form, LabelFigure, Nose, Product, Purpose, Taken, Topic, Work};
 use crate::treatment::{
     self, Agent, BoilOrder, BulkChlorine, ChooseOrder, CleaningChlorine, DiluteOrder, DoseOrder,
     Elevation, Evidence, FilterOrder, JarTestOrder, Order, Outbreak, ResidualOrder, Served, Sewage,
@@ -108,13 +108,22 @@ fn missing_for_residual(facts: &Facts, notes: &[Note]) -> Vec<Field> {
     missing
 }
 
+/// Enough at the point of use (DECISIONS, residual).
+const AT_USE_MG_PER_L: f64 = 0.2;
+
 /// How much to add is asked, or all that it needs is told.
 fn asks_top_up(facts: &Facts, notes: &[Note]) -> bool {
     let fits = facts
         .product
         .is_some_and(|product| unfit(Work::Residual, product).is_none());
+    // Where people drink, 0.2 is enough: a bucket is not topped up without being asked.
+    let too_little = facts
+        .residual_mg_per_l
+        .is_some_and(|mg| mg < AT_USE_MG_PER_L)
+        || facts.minutes.is_some()
+        || facts.taken == Some(Taken::AtTap);
     notes.contains(&Note::AsksAmount)
-        || (fits && facts.volume_l.is_some() && missing_of_label(facts).is_empty())
+        || (fits && too_little && facts.volume_l.is_some() && missing_of_label(facts).is_empty())
 }
 
 fn missing_for_supply(facts: &Facts, notes: &[Note]) -> Vec<Field> {

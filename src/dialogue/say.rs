@@ -4,7 +4,9 @@ use serde::{Deserialize, Serialize};
 
 use crate::parser::Doubt;
 use crate::quantity::UnitSystem;
-use crate::request::{Change, Facts, Field, Form, Product, Refusal, Topic, Work};
+use crate::request::{
+    Change, Facts, Field, Form, Person as Drinker, Product, Refusal, Topic, Work,
+};
 use crate::treatment::{Ageing, DecayEstimate, LastResort, Outcome};
 
 use super::bottle::{Bottle, Place};
@@ -188,6 +190,8 @@ pub struct Beside {
     pub reminder: Option<Reminder>,
     /// Further questions that were seen and wait.
     pub seen: Vec<Topic>,
+    /// For whom the water was said to be before: it holds for a later iodine.
+    pub persons: Vec<Drinker>,
 }
 
 impl Answer {
@@ -209,6 +213,7 @@ impl Answer {
                 left: None,
                 reminder: None,
                 seen: Vec::new(),
+                persons: Vec::new(),
             },
             place: Place::Beside,
         }

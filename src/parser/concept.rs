@@ -150,6 +150,12 @@ pub enum Concept {
     NoSmell,
     /// Whether the wait is over.
     DrinkNow,
+    /// Water that is not the one spoken of before.
+    OtherWater,
+    /// The rings that a well is lined with.
+    Ring,
+    /// Treated before, by whomever.
+    DosedState,
     /// So much is gone from the bottle.
     Spent,
     /// So much came to it.
@@ -280,6 +286,7 @@ impl Concept {
             Self::Patients => Some(Self::PeopleWord),
             Self::StillNoSmell => Some(Self::NoSmell),
             Self::WantedLevel => Some(Self::MakeWord),
+            Self::DosedState => Some(Self::TreatedWater),
             Self::DrinkNow => Some(Self::Faster),
             Self::Stabilised => Some(Self::PoolProduct),
             Self::StrongSmell => Some(Self::Weaker),

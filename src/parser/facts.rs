@@ -457,6 +457,9 @@ pub(super) fn litres_each(text: Text<'_>) -> Option<(usize, f64)> {
         })
 }
 
+/// More people than this are no one family.
+pub(super) const FAMILY_MAX: f64 = 20.0;
+
 /// "5 litres each" and nothing else that could be each.
 pub(super) fn litres_per(text: Text<'_>) -> Option<f64> {
     text.stated()

@@ -8,6 +8,9 @@ use super::product::is_product_word;
 use super::tag::Item;
 use super::topic::{SHORT, Signals};
 
+/// More than anybody swallows of a product, L.
+const WATER_LEAST_L: f64 = 5.0;
+
 impl Signals<'_> {
     /// Swallowed, splashed, breathed in, or meant to be drunk as a remedy.
     pub(super) fn exposure(&self) -> bool {
@@ -62,28 +65,35 @@ impl Signals<'_> {
                 // "My child swallowed it": of nothing else is there talk.
                 before || (!about_water && !self.says(Concept::Ill) && self.words() <= SHORT * 2)
             });
-        let about_to_drink = text.places(Concept::Drink).any(|place| {
-            let mut at = place + 1;
-            while let Some(item) = text.items.get(at) {
-                if is_product(at) {
-                    return !made_water_of(at);
-                }
-                let amount = text.amounts.iter().find(|amount| amount.items.start == at);
-                match amount {
-                    Some(amount) => at = amount.items.end,
-                    None if item.is(Concept::Determiner)
-                        || item.is(Concept::Article)
-                        || item.is(Concept::Of)
-                        || item.is(Concept::PlainProduct)
-                        || item.is(Concept::Possessive) =>
-                    {
-                        at += 1;
+        // Nobody drinks 20 L of bleach: that is water to be drunk.
+        let of_water = self.dose_is_complete()
+            && self
+                .volumes
+                .water
+                .is_some_and(|water| water.litres >= WATER_LEAST_L);
+        let about_to_drink = !of_water
+            && text.places(Concept::Drink).any(|place| {
+                let mut at = place + 1;
+                while let Some(item) = text.items.get(at) {
+                    if is_product(at) {
+                        return !made_water_of(at);
                     }
-                    None => return false,
+                    let amount = text.amounts.iter().find(|amount| amount.items.start == at);
+                    match amount {
+                        Some(amount) => at = amount.items.end,
+                        None if item.is(Concept::Determiner)
+                            || item.is(Concept::Article)
+                            || item.is(Concept::Of)
+                            || item.is(Concept::PlainProduct)
+                            || item.is(Concept::Possessive) =>
+                        {
+                            at += 1;
+                        }
+                        None => return false,
+                    }
                 }
-            }
-            false
-        });
+                false
+            });
         let product = self.product_stated();
         let mixture = self.any(&[Concept::Acid, Concept::Ammonia, Concept::Mix]);
         let washing_only = self.any(&[Concept::Washing, Concept::Wound])

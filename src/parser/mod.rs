@@ -104,6 +104,8 @@ pub enum Note {
     BottleGone,
     /// Nothing was put into the tested water yet.
     NeverDosed,
+    /// Water that is not the one spoken of before.
+    OtherWater,
     /// Something is to be forgotten.
     Forgets,
     /// The bottle is to be remembered, beside another question.
@@ -270,10 +272,9 @@ fn interpret(text: Text<'_>) -> Reading {
         asks_jar_method: text.says(Concept::JarTest) && text.jars.is_none(),
         people: facts::family(text).or_else(|| {
             // "5 people in each family", and nobody says how many families: asked.
-            let each = text.says(Concept::Family) && text.says(Concept::Per);
-            (!each)
-                .then(|| facts::counted(text, &[Concept::PeopleWord]))
-                .flatten()
+            let people = facts::counted(text, &[Concept::PeopleWord])?;
+            let few = text.says(Concept::Per) || people <= facts::FAMILY_MAX;
+            (!(text.says(Concept::Family) && few)).then_some(people)
         }),
         days: facts::days(text),
         opened: facts::opened(text),
@@ -392,6 +393,7 @@ fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::NotMade, Note::NotMade),
         (Concept::Remember, Note::Keep),
         (Concept::Forget, Note::Forgets),
+        (Concept::OtherWater, Note::OtherWater),
         (Concept::Spent, Note::Spent),
         (Concept::Gained, Note::Gained),
         (Concept::BottleGone, Note::BottleGone),

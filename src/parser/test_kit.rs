@@ -100,8 +100,17 @@ pub(super) fn dosed_already(text: Text<'_>) -> bool {
         .count()
         >= 2;
     let used = text.places(Concept::Spent).filter(|_| in_water);
-    !text.says(Concept::AskToAdd)
-        && text.places(Concept::AlreadyDosed).chain(used).any(|place| {
+    let keeps = [Concept::HowLong, Concept::KeepIt, Concept::Storage]
+        .iter()
+        .any(|concept| text.says(*concept));
+    let product = text
+        .items
+        .iter()
+        .any(|item| item.concept().is_some_and(is_product_word));
+    let state = text.says(Concept::DosedState) && product && !keeps;
+    let other_water = text.says(Concept::OtherWater);
+    (state && !other_water)
+        || text.places(Concept::AlreadyDosed).chain(used).any(|place| {
             // "Where should I put the tablets?"
             let asked = place
                 .checked_sub(1)

@@ -136,6 +136,11 @@ pub(super) fn volumes(items: &[Item], amounts: &[Amount], scope: &Scope) -> Volu
         Some(part) if water.is_empty() => {
             out.stock_ml = out.stock_ml.map(|ml| ml * part);
         }
+        // "Used half the bottle, 20 L": half of what is not water.
+        Some(_) if part_of_other(items, scope) => {
+            out.doubts.push(Doubt::VolumeUnreadable);
+            return out;
+        }
         Some(part) => {
             if let Err(doubt) = fill(part, &mut water) {
                 out.doubts.push(doubt);
@@ -524,6 +529,26 @@ fn part_filled(items: &[Item], scope: &Scope) -> Option<f64> {
         }
     })?;
     (part > 0.0 && part < 1.0).then_some(part)
+}
+
+/// Whether a part may be of a bottle that was used, and not of the water.
+fn part_of_other(items: &[Item], scope: &Scope) -> bool {
+    let used = items
+        .iter()
+        .enumerate()
+        .any(|(i, item)| item.is(Concept::Spent) && scope.stated(i));
+    // "Bottle half empty, bleach 5%".
+    let of_product = items.iter().enumerate().any(|(i, item)| {
+        let part = matches!(item.tag, Tag::Fraction(_) | Tag::Concept(Concept::HalfWay));
+        part && items
+            .iter()
+            .skip(i + 1)
+            .take(3)
+            .take_while(|item| !item.ends_sentence() && !item.is_sign(&[',']))
+            .filter_map(Item::concept)
+            .any(is_product_word)
+    });
+    used || of_product
 }
 
 /// Parts that people see in a container; other fractions are something else.

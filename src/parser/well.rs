@@ -79,6 +79,13 @@ pub(super) fn well(text: Text<'_>) -> WellSize {
     if let [one] = bare.as_slice() {
         size.length_m = Some(*one);
     }
+    if text.says(Concept::Ring) {
+        // "10 rings of 0.5 m": how many stand in water, and how wide they are, is asked.
+        size.diameter_m = None;
+        size.water_depth_m = None;
+        size.doubts.push(Doubt::WellDepthOnly);
+        return size;
+    }
     if across + bare.len() == 1 && text.says(Concept::Radius) && text.says(Concept::Wide) {
         // "I do not know whether it is the radius or the diameter."
         size.diameter_m = None;
@@ -241,8 +248,12 @@ fn side(text: Text<'_>, amount: &Amount) -> Side {
         .filter(|at| !taken(*at))
         .and_then(|at| text.concept_at(at));
     let from_above = nearest == Some(Concept::ToWater);
+    let level_told = text.says(Concept::ToWater);
     if says(&behind, Concept::ToWater) || from_above {
         Side::ToWater
+    } else if level_told && nearest == Some(Concept::Deep) {
+        // "Depth 8 m, water from 5 m down": of the well.
+        Side::WellDepth
     } else if either(Concept::Radius) {
         Side::Radius
     } else if either(Concept::Girth) {

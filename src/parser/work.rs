@@ -33,7 +33,8 @@ impl Signals<'_> {
         ]);
         let solution = self.says(Concept::Solution) || self.says(Concept::MakeWord);
         // "20 L of drinking water on the ward": a dose, wherever the water stands.
-        if self.dose_is_complete() && self.says(Concept::ToDrink) && !self.says(Concept::Solution) {
+        let drunk = self.any(&[Concept::ToDrink, Concept::Drink]);
+        if self.dose_is_complete() && drunk && !self.says(Concept::Solution) {
             return false;
         }
         if self.weak_solution() || self.ratio() {
@@ -251,7 +252,11 @@ impl Signals<'_> {
         // So many people for so many days: of which product is asked.
         let planning = self.any(&[Concept::HowMuch, Concept::LastsWord, Concept::ServesWord])
             || self.says(Concept::SupplyWord);
-        if (people && days.is_some() && planning) || (people && self.says(Concept::LastsWord)) {
+        let bare_plan = people && days.is_some() && self.unknown_words() == 0;
+        if (people && days.is_some() && planning)
+            || (people && self.says(Concept::LastsWord))
+            || (bare_plan && !self.says(Concept::Ill) && !self.iodine())
+        {
             return true;
         }
         // "2 kg of powder, 400 people", "5 L of bleach, 100 people": nobody drinks 50 mL a day.
