@@ -17,6 +17,9 @@ use super::say::{Answer, Beside, Question, Say};
 use super::state::{ANSWER_LIVES_MINUTES, Answered, Asked, Talk, Urge};
 use super::{Conversation, Step};
 
+/// Water is tested half an hour to two hours after its dose.
+const TESTED_WITHIN_MINUTES: i64 = 180;
+
 impl Conversation<'_> {
     /// Puts the facts of a question together, and answers it or asks for the first that lacks.
     pub(super) fn gather(&self, work: Work) -> Step {
@@ -79,6 +82,7 @@ impl Conversation<'_> {
         }
         if place == Place::Beside {
             self.inherit_product(work, &mut facts, &doubts);
+            self.inherit_tested_water(work, &mut facts);
         }
         let unfit = facts
             .product
@@ -180,6 +184,33 @@ impl Conversation<'_> {
             percent <= treatment::STOCK_PERCENT
                 && known.iter().flatten().any(|known| *known >= percent * 2.5)
         })
+    }
+
+    /// "Test shows 0.1", half an hour after the dose for 20 L: those 20 L.
+    fn inherit_tested_water(&self, work: Work, facts: &mut Facts) {
+        let elsewhere = facts.product.is_some()
+            || facts.volume_l.is_some()
+            || facts.taken.is_some()
+            || facts.residual_mg_per_l.is_none()
+            || self.reading.notes.contains(&Note::OtherWater)
+            || self.asked().is_some();
+        let dosed = self.person.talk.work(self.now, TESTED_WITHIN_MINUTES);
+        let Some(dosed) = dosed.filter(|dosed| dosed.topic == Topic::Dose) else {
+            return;
+        };
+        let suits = dosed
+            .facts
+            .product
+            .is_some_and(|product| order::unfit(Work::Residual, product).is_none());
+        if work != Work::Residual || elsewhere || !suits || dosed.facts.chemical {
+            return;
+        }
+        facts.product = dosed.facts.product;
+        facts.strength_percent = dosed.facts.strength_percent;
+        facts.tablet_mg = dosed.facts.tablet_mg;
+        facts.volume_l = dosed.facts.volume_l;
+        facts.volume_system = dosed.facts.volume_system;
+        facts.ph = facts.ph.or(dosed.facts.ph);
     }
 
     /// For whom the water was said to be, in the question or the answer before.

@@ -191,7 +191,7 @@ pub fn read(text: &str, lexicon: &Lexicon, units: UnitSystem) -> Reading {
 
 fn interpret(text: Text<'_>) -> Reading {
     let percentages = strength::percentages(text.items, text.amounts, text.scope);
-    let product = product::product(text.items, text.scope, &percentages);
+    let mut product = product::product(text.items, text.scope, &percentages);
     // "Chlorine test 12 in tank 1000 L": the reading counts no tanks.
     let reading_at = test_kit::bare_reading(text).map(|(at, _)| at);
     // "15 L each a day" is no water that stands there.
@@ -210,6 +210,10 @@ fn interpret(text: Text<'_>) -> Reading {
         .cloned()
         .collect();
     let volumes = volume::volumes(text.items, &counted, text.scope);
+    if work::uses_made_stock(text, &percentages, &volumes) && !product.mentioned {
+        // "1% stock, how much for 200 L": liquid chlorine of that strength.
+        product.product = Some(Product::Bleach);
+    }
     let tablet = facts::tablet_mg(text);
     let size = well::well(text);
     let have = facts::at_hand(text, &product.named);

@@ -197,7 +197,14 @@ impl Signals<'_> {
                 .iter()
                 .any(|amount| matches!(amount.unit, Unit::Grams(_)))
             || super::facts::counted(self.text, &[Concept::Tablet, Concept::Nadcc]).is_some();
-        let counts = self.any(&[Concept::Spent, Concept::Gained]) && amount;
+        let of_water = self.any(&[
+            Concept::WaterDepth,
+            Concept::Treats,
+            Concept::TreatedWater,
+            Concept::Drink,
+        ]);
+        let spent = self.says(Concept::Spent) && !self.says(Concept::Container);
+        let counts = (spent || self.says(Concept::Gained)) && amount && !of_water;
         let counts = counts && !self.residual();
         if (counts || (self.says(Concept::BottleGone) && self.words() <= SHORT * 2))
             && !self.any(&[Concept::HowMuch, Concept::Clear, Concept::Cloudy])

@@ -9,8 +9,10 @@ use super::amount::Unit;
 use super::concept::Concept;
 use super::facts::Text;
 use super::product::is_product_word;
+use super::strength::Percentages;
 use super::test_kit::READING_MAX;
 use super::topic::{SHORT, Signals, owns_bottle};
+use super::volume::Volumes;
 
 /// Solutions for hands, floors, spills and stock go up to this, percent.
 const WEAK_PERCENT: f64 = 2.0;
@@ -35,6 +37,10 @@ impl Signals<'_> {
         // "20 L of drinking water on the ward": a dose, wherever the water stands.
         let drunk = self.any(&[Concept::ToDrink, Concept::Drink]);
         if self.dose_is_complete() && drunk && !self.says(Concept::Solution) {
+            return false;
+        }
+        let stock = !self.product.mentioned && self.product.product.is_some();
+        if stock {
             return false;
         }
         if self.weak_solution() || self.ratio() {
@@ -329,6 +335,19 @@ impl Signals<'_> {
                     || self.says(Concept::Container)
                     || self.product_stated())
     }
+}
+
+/// "1% stock solution, how much for 200 L": the stock is there, and water is to be treated.
+pub(super) fn uses_made_stock(text: Text<'_>, percents: &Percentages, volumes: &Volumes) -> bool {
+    let one = matches!(percents.good.as_slice(), [one] if one.percent <= WEAK_PERCENT);
+    one && percents.doubts.is_empty()
+        && volumes.water.is_some()
+        && text.says(Concept::HowMuch)
+        && (text.says(Concept::StockSolution) || text.says(Concept::UsesStock))
+        && !text.says(Concept::MakeWord)
+        && !text.says(Concept::Cleaning)
+        && !text.says(Concept::HandWashing)
+        && !text.says(Concept::Spill)
 }
 
 /// Whether the message asks how much product to add. "Do we need to worry" does not.
