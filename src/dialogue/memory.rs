@@ -116,6 +116,7 @@ impl Conversation<'_> {
             bottle: bottle.clone(),
             opened_in_future,
         };
+        let kept = self.cautions();
         self.changed(Say::Kept(Box::new(line)), |person| {
             // "Remember bleach", then "it is 5%": one bottle, told in two messages.
             if let Some(first) = person.bottles.first()
@@ -131,7 +132,7 @@ impl Conversation<'_> {
                 .work(self.now, ANSWER_LIVES_MINUTES)
                 .is_some_and(|work| work.facts.product.is_some() && !bottle.is_of(&work.facts));
             if other {
-                person.talk = Talk::default();
+                person.talk = Talk::only(kept);
             }
             person.put_first(bottle);
         })

@@ -86,8 +86,9 @@ impl Conversation<'_> {
                     seen: self.reading.also.clone(),
                 };
                 // "More" now is not about the floor of a minute ago.
+                let kept = self.cautions();
                 self.changed(Say::FirstAid(aid), |person| {
-                    person.talk = std::mem::take(&mut person.talk).fall_silent();
+                    person.talk = std::mem::take(&mut person.talk).fall_silent(kept);
                 })
             }
             Topic::Stop => self.changed(Say::Stopped, |person| {
@@ -191,7 +192,24 @@ impl Conversation<'_> {
     /// Water refused for its petrol or salt a moment ago: no fire and no filter helps it.
     fn chemical_spoken_of(&self) -> bool {
         let work = self.person.talk.work(self.now, FOLLOW_UP_LIVES_MINUTES);
-        work.is_some_and(|work| work.facts.chemical)
+        let last = self.person.talk.last(self.now, FOLLOW_UP_LIVES_MINUTES);
+        work.into_iter().chain(last).any(|told| told.facts.chemical)
+    }
+
+    /// What must not be forgotten with the talk: petrol in the water, and who is to drink it.
+    fn cautions(&self) -> Option<Answered> {
+        let facts = Facts {
+            person: self.persons_spoken_of(),
+            chemical: self.chemical_spoken_of(),
+            ..Facts::default()
+        };
+        (facts.chemical || !facts.person.is_empty()).then(|| Answered {
+            topic: Topic::Stock,
+            facts,
+            notes: Vec::new(),
+            at: self.now,
+            beside: Beside::default(),
+        })
     }
 
     /// The product that is to be kept: the one named, or the one spoken of before.
@@ -452,8 +470,9 @@ impl Conversation<'_> {
 
     /// No dose, and none by a follow-up either: what was answered before is not spoken of again.
     fn refuse(&self, refusal: Refusal) -> Step {
+        let kept = self.cautions();
         self.changed(Say::Refused(refusal), |person| {
-            person.talk = Talk::default();
+            person.talk = Talk::only(kept);
         })
     }
 

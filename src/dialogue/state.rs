@@ -171,10 +171,19 @@ impl Talk {
 
     /// Nothing that was answered is spoken of again; a question goes on waiting.
     #[must_use]
-    pub fn fall_silent(self) -> Self {
+    pub fn fall_silent(self, cautions: Option<Answered>) -> Self {
         match self {
-            Self::Quiet | Self::Told(_) => Self::Quiet,
-            Self::Asking(asked) | Self::AskingAfter(asked, _) => Self::Asking(asked),
+            Self::Quiet | Self::Told(_) => Self::only(cautions),
+            Self::Asking(asked) | Self::AskingAfter(asked, _) => Self::only(cautions).ask(*asked),
+        }
+    }
+
+    /// Nothing but what must not be forgotten.
+    #[must_use]
+    pub fn only(cautions: Option<Answered>) -> Self {
+        match cautions {
+            Some(cautions) => Self::default().tell(cautions),
+            None => Self::Quiet,
         }
     }
 
