@@ -583,6 +583,8 @@ pub struct Facts {
     pub asks_jar_method: bool,
     /// The people are patients of a clinic.
     pub patients: bool,
+    /// The size of one container, where the volume is one of several or one alone, L.
+    pub each_l: Option<f64>,
     /// Litres for each of them and a day, where told.
     pub litres_each: Option<f64>,
     /// How old the bottle is, days.

@@ -115,6 +115,7 @@ impl From<&Request> for RequestJson {
             asks_jar_method: _,
             patients: _,
             litres_each: _,
+            each_l: _,
             age_days: _,
             stock_ml,
             stock_g,

@@ -116,6 +116,7 @@ pub(super) fn merge(base: &Facts, stated: &Facts, doubts: &[Doubt]) -> Facts {
     if stated.volume_l.is_some() {
         facts.volume_l = stated.volume_l;
         facts.volume_system = stated.volume_system;
+        facts.each_l = stated.each_l;
     }
     facts.clarity = stated.clarity.or(facts.clarity);
     // "There is ice" does not warm the water that was measured.

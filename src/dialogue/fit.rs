@@ -6,7 +6,7 @@
 
 use crate::parser::{Doubt, Link, Note, strength_limit};
 use crate::quantity::limit;
-use crate::request::{Facts, Field, Nose, Purpose, Taken, Topic, Work};
+use crate::request::{Facts, Field, Form, Nose, Purpose, Taken, Topic, Work};
 use crate::treatment;
 
 use super::Conversation;
@@ -40,6 +40,9 @@ impl Conversation<'_> {
             // Twice the water, or twice the dose? The litres settle it.
             facts.volume_l = None;
         }
+        if work == Work::Dose && stated.volume_l.is_none() && !self.names_other_facts() {
+            self.count_containers(base, &mut facts);
+        }
         match self.reading.link {
             Link::TwiceThat if stated.volume_l.is_none() => {
                 facts.volume_l = base.volume_l.map(|litres| litres * 2.0);
@@ -57,6 +60,10 @@ impl Conversation<'_> {
         let mut stated = self.reading.stated.clone();
         // "Hurry: how much for 20 L?" hastens the answer, not the wait.
         stated.change = None;
+        stated.each_l = self
+            .reading
+            .each_litres
+            .filter(|_| stated.volume_l.is_some());
         let asked = self.asked().map(|asked| asked.field);
         match work {
             Work::Dilute => self.percents_of_solution(base, asked, &mut stated),
@@ -163,6 +170,38 @@ impl Conversation<'_> {
             && work.is_some_and(|work| {
                 work.topic == Topic::Well || work.facts.taken == Some(Taken::InWell)
             })
+    }
+
+    /// Whether the message tells what its figure is.
+    fn names_other_facts(&self) -> bool {
+        let stated = &self.reading.stated;
+        stated.strength_percent.is_some()
+            || stated.tablet_mg.is_some()
+            || stated.people.is_some()
+            || stated.minutes.is_some()
+            || self.asked().is_some()
+    }
+
+    /// "And for three of these?": as many cans as said, of the size told; without a size, and
+    /// for a part of something, the litres are asked.
+    fn count_containers(&self, base: &Facts, facts: &mut Facts) {
+        let tablets = base
+            .product
+            .is_some_and(|product| product.form() == Form::Tablets);
+        if let Some(count) = self.reading.counted {
+            // "Two of them" may be the tablets.
+            facts.volume_l = base
+                .each_l
+                .filter(|_| !tablets)
+                .map(|each| each * count)
+                .filter(|litres| limit::VOLUME.check(*litres).is_ok());
+        } else if self.reading.part_full.is_some() {
+            // The drum, or the bottle of bleach?
+            facts.volume_l = None;
+        } else if self.reading.link == Link::FollowOn && self.reading.bare.is_some() {
+            // "And for 40?": litres, or cans?
+            facts.volume_l = None;
+        }
     }
 
     /// A bare figure as a reading, where nobody tells of a nose or of what was put in.

@@ -64,10 +64,36 @@ impl Conversation<'_> {
         self.made_stock().is_some()
             && self.reading.stated.volume_l.is_some()
             && self.reading.stated.product.is_none()
-            && self.reading.percents.is_empty()
+            && self.of_this_stock()
             && (self.reading.notes.contains(&Note::UsesStock)
                 || self.reading.link == Link::None
                 || self.is_to_drink())
+    }
+
+    /// "We only have 3.5% bleach": of no other well and no other water.
+    fn only_names_product(&self) -> bool {
+        let stated = &self.reading.stated;
+        let of_well = |doubt: &Doubt| {
+            matches!(
+                doubt.field(),
+                Field::DiameterM | Field::WaterDepthM | Field::VolumeL
+            )
+        };
+        self.reading.request.topic != Topic::Well
+            && stated.volume_l.is_none()
+            && stated.diameter_m.is_none()
+            && stated.water_depth_m.is_none()
+            && self.reading.length_m.is_none()
+            && !self.reading.doubts.iter().any(of_well)
+    }
+
+    /// No percentage, or the stock's own.
+    fn of_this_stock(&self) -> bool {
+        let target = self.made_stock().and_then(order::target_percent);
+        self.reading
+            .percents
+            .iter()
+            .all(|percent| Some(*percent) == target)
     }
 
     /// The stock solution that was made last.
@@ -173,8 +199,10 @@ impl Conversation<'_> {
         if work == Work::Supply && of_tablets && stated.volume_l.is_some() {
             return None;
         }
-        (self.states_what_matters(work) && !anew && (linked || !(names_a_product || whole_dose)))
-            .then_some(work)
+        // "We only have 3.5% bleach": for the same well.
+        let same_well = work == Work::Well && self.only_names_product();
+        let other = (names_a_product || whole_dose) && !same_well;
+        (self.states_what_matters(work) && !anew && (linked || !other)).then_some(work)
     }
 
     /// The facts that this message adds to: our open question's, or the last answer's.
@@ -214,7 +242,10 @@ impl Conversation<'_> {
             return None;
         }
         let names_a_product = stated.product.is_some() || product_doubted(&self.reading.doubts);
-        if names_a_product && !linked {
+        let same_well = work == Work::Well
+            && self.only_names_product()
+            && !self.reading.notes.contains(&Note::AsksAmount);
+        if names_a_product && !linked && !same_well {
             // "How much bleach for 20 L" asks anew, even after an answer about bleach.
             return None;
         }
@@ -226,7 +257,9 @@ impl Conversation<'_> {
             return None;
         }
         let doubled = self.reading.notes.contains(&Note::DoubleIt)
-            || self.reading.notes.contains(&Note::NewTank);
+            || self.reading.notes.contains(&Note::NewTank)
+            || self.reading.counted.is_some()
+            || self.reading.part_full.is_some();
         (linked || doubled || matters(work, stated) || !self.reading.doubts.is_empty()).then(|| {
             // "100 L" after "20 L" is more water; "no, 100 L" and "same but cloudy" are not.
             let more_water = stated.volume_l.is_some() && self.reading.link != Link::Correction;

@@ -28,7 +28,7 @@ use jiff::Timestamp;
 use crate::parser::{Doubt, Link, Note, Reading};
 use crate::quantity::limit;
 use crate::request::{
-    Change, Facts, Field, Person as Drinker, Product, Refusal, Request, Topic, Work,
+    Change, Clarity, Facts, Field, Person as Drinker, Product, Refusal, Request, Topic, Work,
 };
 use crate::treatment::{self, AdjustOrder, Order};
 
@@ -112,6 +112,14 @@ impl Conversation<'_> {
                 None => self.adjust(),
             },
             Topic::Storage | Topic::Unclear if self.is_of_solution() => self.of_solution(),
+            // "We filtered it with cloth and now it is clear": the dose for clear water.
+            Topic::Filter
+                if self.last_work_is(Topic::Dose)
+                    && self.reading.stated.pore_um.is_none()
+                    && self.reading.stated.clarity == Some(Clarity::Clear) =>
+            {
+                self.gather(Work::Dose)
+            }
             Topic::Boil
             | Topic::Choose
             | Topic::Filter
@@ -145,6 +153,10 @@ impl Conversation<'_> {
                 self.notes(),
                 Place::Beside,
             ),
+            // "For 40 L with this 1% solution": it is there, and used.
+            Topic::Dilute if self.uses_stock() && !self.reading.notes.contains(&Note::Makes) => {
+                self.gather(Work::Dose)
+            }
             Topic::Dilute => self.gather(Work::Dilute),
             Topic::Dose => self
                 .method_of_water()
@@ -381,6 +393,10 @@ impl Conversation<'_> {
         if let Some(step) = self.method_follow_up() {
             return step;
         }
+        let counts = self.reading.counted.is_some() || self.reading.part_full.is_some();
+        if counts && self.last_work_is(Topic::Dose) {
+            return self.gather(Work::Dose);
+        }
         if let Some(work) = self.follows() {
             return self.gather(work);
         }
@@ -396,10 +412,28 @@ impl Conversation<'_> {
             };
             return self.refuse_for(Refusal::IodineUnsuitable, facts, self.notes());
         }
+        if let Some(step) = self.said_again() {
+            return step;
+        }
         if self.reading.notes.contains(&Note::Greeting) {
             return self.unchanged(Say::Greeting);
         }
         self.unchanged(Say::NotUnderstood)
+    }
+
+    /// "How long do I wait?", "can people drink it?" after an answer: the answer says it.
+    fn said_again(&self) -> Option<Step> {
+        let last = self.person.talk.last(self.now, FOLLOW_UP_LIVES_MINUTES)?;
+        let notes = &self.reading.notes;
+        let tested = last.topic == Topic::Residual && notes.contains(&Note::ToDrink);
+        let known = self.reading.unread.len() <= 1 && last.topic.work().is_some();
+        if !known || !(notes.contains(&Note::AsksAgain) || tested) {
+            return None;
+        }
+        let answer = self
+            .work_out(last.topic, &last.facts, &last.notes, &last.beside)
+            .ok()?;
+        Some(self.unchanged(Say::Answer(Box::new(answer))))
     }
 
     /// "Muddy water" after an answer about the sun: no dose is asked.

@@ -460,6 +460,24 @@ pub(super) fn litres_each(text: Text<'_>) -> Option<(usize, f64)> {
 /// More people than this are no one family.
 pub(super) const FAMILY_MAX: f64 = 20.0;
 
+/// "Three jerrycans", "two of them": so many, of a size that is known or not.
+pub(super) fn counted_containers(text: Text<'_>) -> Option<f64> {
+    text.stated()
+        .filter(|amount| amount.unit == Unit::Pieces)
+        .filter(|amount| {
+            let end = amount.items.end;
+            let item = |at: usize| text.items.get(at);
+            let container = |at: usize| item(at).is_some_and(|i| i.is(Concept::Container));
+            let of_them = item(end).is_some_and(|i| i.is(Concept::Of))
+                && !item(end + 1)
+                    .and_then(Item::concept)
+                    .is_some_and(super::product::is_product_word);
+            container(end) || container(end + 1) || of_them
+        })
+        .find_map(Amount::value)
+        .filter(|count| *count >= 2.0 && count.fract() == 0.0)
+}
+
 /// "5 litres each" and nothing else that could be each.
 pub(super) fn litres_per(text: Text<'_>) -> Option<f64> {
     text.stated()

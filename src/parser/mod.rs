@@ -106,6 +106,10 @@ pub enum Note {
     NeverDosed,
     /// Water that is not the one spoken of before.
     OtherWater,
+    /// "How long do I wait?": of what was answered.
+    AsksAgain,
+    /// A thing is to be made.
+    Makes,
     /// Something is to be forgotten.
     Forgets,
     /// The bottle is to be remembered, beside another question.
@@ -152,6 +156,10 @@ pub struct Reading {
     pub stated: Facts,
     /// The size of one container, however many there are.
     pub each_litres: Option<f64>,
+    /// "Three of these cans": a count of containers, and no size.
+    pub counted: Option<f64>,
+    /// "Only half full": a part of a container, and no size.
+    pub part_full: Option<f64>,
     /// "5 litres each", of whatever.
     pub per_litres: Option<f64>,
     /// A length of which nothing is said.
@@ -361,6 +369,12 @@ fn interpret(text: Text<'_>) -> Reading {
         also: Vec::new(),
         each_litres: volumes.each_litres,
         per_litres: facts::litres_per(text),
+        counted: (!volumes.mentioned)
+            .then(|| facts::counted_containers(text))
+            .flatten(),
+        part_full: (!volumes.mentioned && !product.mentioned)
+            .then(|| volume::part_filled(text.items, text.scope))
+            .flatten(),
         length_m: size.length_m,
         percents,
         link: link(text),
@@ -397,6 +411,9 @@ fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::NotMade, Note::NotMade),
         (Concept::Remember, Note::Keep),
         (Concept::Forget, Note::Forgets),
+        (Concept::HowLong, Note::AsksAgain),
+        (Concept::HowMuch, Note::AsksAgain),
+        (Concept::MakeWord, Note::Makes),
         (Concept::OtherWater, Note::OtherWater),
         (Concept::Spent, Note::Spent),
         (Concept::Gained, Note::Gained),

@@ -493,7 +493,7 @@ fn multiply_each(items: &[Item], amounts: &[Amount], water: &mut [Mention]) {
 }
 
 /// The part that a container is filled to, where the message says so.
-fn part_filled(items: &[Item], scope: &Scope) -> Option<f64> {
+pub(super) fn part_filled(items: &[Item], scope: &Scope) -> Option<f64> {
     let full = |index: usize| items.get(index).is_some_and(|item| item.is(Concept::Full));
     let container = |index: usize| {
         items

@@ -285,6 +285,17 @@ impl Signals<'_> {
         if !self.product.mentioned && !owns_bottle(self.text) {
             return false;
         }
+        // "I have 200 tablets of 67 mg, how much water is that?"
+        if counted
+            && self.product_stated()
+            && self.tablet_mg.is_some()
+            && self.volumes.water.is_none()
+            && !self.volumes.mentioned
+            && self.says(Concept::HowMuch)
+            && (self.text.mentions(Concept::Water) || self.text.mentions(Concept::WaterDepth))
+        {
+            return true;
+        }
         let treats = self.says(Concept::Treats) && self.volumes.water.is_none();
         let planned = days.is_some_and(|days| days >= 2.0)
             && self.says(Concept::HowMuch)
