@@ -426,14 +426,20 @@ impl Conversation<'_> {
         let last = self.person.talk.last(self.now, FOLLOW_UP_LIVES_MINUTES)?;
         let notes = &self.reading.notes;
         let tested = last.topic == Topic::Residual && notes.contains(&Note::ToDrink);
-        let known = self.reading.unread.len() <= 1 && last.topic.work().is_some();
+        let known = self.reading.unread.len() <= 1 && last.topic != Topic::Stock;
         if !known || !(notes.contains(&Note::AsksAgain) || tested) {
             return None;
         }
-        let answer = self
-            .work_out(last.topic, &last.facts, &last.notes, &last.beside)
-            .ok()?;
-        Some(self.unchanged(Say::Answer(Box::new(answer))))
+        let again = self.work_out(last.topic, &last.facts, &last.notes, &last.beside);
+        match again {
+            Ok(answer) => Some(self.unchanged(Say::Answer(Box::new(answer)))),
+            Err(Unanswered::Refused(refusal)) => Some(self.unchanged(Say::Refused(refusal))),
+            // Refused before its figures were told.
+            Err(Unanswered::Missing(_)) => {
+                let refusal = refusal_of(&last.facts, &last.notes)?;
+                Some(self.unchanged(Say::Refused(refusal)))
+            }
+        }
     }
 
     /// "Muddy water" after an answer about the sun: no dose is asked.

@@ -148,6 +148,8 @@ pub enum Concept {
     NoFire,
     NoKit,
     NoSmell,
+    /// "What can we do?"
+    WhatToDo,
     /// Whether the wait is over.
     DrinkNow,
     /// Water that is not the one spoken of before.

@@ -412,6 +412,8 @@ fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::Remember, Note::Keep),
         (Concept::Forget, Note::Forgets),
         (Concept::HowLong, Note::AsksAgain),
+        (Concept::WhatToDo, Note::AsksAgain),
+        (Concept::Germ, Note::AsksAgain),
         (Concept::HowMuch, Note::AsksAgain),
         (Concept::MakeWord, Note::Makes),
         (Concept::OtherWater, Note::OtherWater),
