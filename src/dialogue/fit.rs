@@ -138,6 +138,7 @@ impl Conversation<'_> {
         {
             return;
         }
+        stated.target_percent = self.target_by_use();
         if asked == Some(Field::TargetPercent) && stated.purpose == Some(Purpose::Surfaces) {
             // Named from the list that we gave.
             stated.target_percent = Some(treatment::FLOORS_PERCENT);
@@ -159,6 +160,27 @@ impl Conversation<'_> {
                 }
             }
             _ => {}
+        }
+    }
+
+    /// "Blood", "vomit": named from the list of our question how strong it must be. Of a person
+    /// who is ill it is no answer to that.
+    pub(super) fn target_by_use(&self) -> Option<f64> {
+        let notes = &self.reading.notes;
+        let asked = self.asked()?;
+        if asked.field != Field::TargetPercent
+            || notes.contains(&Note::OfSomebody)
+            || self.reading.unread.len() > 2
+            || !self.reading.percents.is_empty()
+        {
+            return None;
+        }
+        if notes.contains(&Note::OfStools) {
+            Some(treatment::STOOLS_PERCENT)
+        } else if notes.contains(&Note::OfBlood) {
+            Some(treatment::BLOOD_PERCENT)
+        } else {
+            None
         }
     }
 

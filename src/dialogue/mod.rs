@@ -79,6 +79,9 @@ struct Conversation<'a> {
 impl Conversation<'_> {
     fn step(&self) -> Step {
         let topic = self.reading.request.topic;
+        if self.target_by_use().is_some() {
+            return self.gather(Work::Dilute);
+        }
         match topic {
             Topic::Exposure => {
                 let aid = FirstAidFor {

@@ -148,6 +148,12 @@ pub enum Concept {
     NoFire,
     NoKit,
     NoSmell,
+    /// A sign of danger, and what a floor may be cleaned of.
+    Blood,
+    /// Somebody is ill, or it is on the floor.
+    VomitWord,
+    Stools,
+    CholeraStools,
     /// "What can we do?"
     WhatToDo,
     /// Whether the wait is over.
@@ -288,6 +294,9 @@ impl Concept {
             Self::Patients => Some(Self::PeopleWord),
             Self::StillNoSmell => Some(Self::NoSmell),
             Self::WantedLevel => Some(Self::MakeWord),
+            Self::Blood => Some(Self::DangerSign),
+            Self::CholeraStools => Some(Self::Spill),
+            Self::VomitWord => Some(Self::Ill),
             Self::DosedState => Some(Self::TreatedWater),
             Self::DrinkNow => Some(Self::Faster),
             Self::Stabilised => Some(Self::PoolProduct),

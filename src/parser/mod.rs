@@ -106,6 +106,12 @@ pub enum Note {
     NeverDosed,
     /// Water that is not the one spoken of before.
     OtherWater,
+    /// Blood: on the floor, or a sign of danger.
+    OfBlood,
+    /// Vomit or stools.
+    OfStools,
+    /// Somebody is spoken of.
+    OfSomebody,
     /// "How long do I wait?": of what was answered.
     AsksAgain,
     /// A thing is to be made.
@@ -411,6 +417,12 @@ fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::NotMade, Note::NotMade),
         (Concept::Remember, Note::Keep),
         (Concept::Forget, Note::Forgets),
+        (Concept::Blood, Note::OfBlood),
+        (Concept::VomitWord, Note::OfStools),
+        (Concept::Stools, Note::OfStools),
+        (Concept::CholeraStools, Note::OfStools),
+        (Concept::PersonNoun, Note::OfSomebody),
+        (Concept::Infant, Note::OfSomebody),
         (Concept::HowLong, Note::AsksAgain),
         (Concept::WhatToDo, Note::AsksAgain),
         (Concept::Germ, Note::AsksAgain),

@@ -189,8 +189,9 @@ fn deniable(item: &Item) -> bool {
         Tag::Figure(_) | Tag::Number(_) | Tag::Fraction(_) | Tag::Scale(_) | Tag::Language(_) => {
             true
         }
+        // A narrow word is denied like the wide one.
         Tag::Concept(concept) => matches!(
-            concept,
+            concept.wider().unwrap_or(*concept),
             Concept::Acid
                 | Concept::Ammonia
                 | Concept::Bleach

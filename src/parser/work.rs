@@ -32,7 +32,9 @@ impl Signals<'_> {
             Concept::HandWashing,
             Concept::Spill,
             Concept::StockSolution,
-        ]);
+        ]) || (self.percentages >= 2
+            && self.any(&[Concept::Blood, Concept::VomitWord, Concept::Stools])
+            && !self.any(&[Concept::PersonNoun, Concept::Infant]));
         let solution = self.says(Concept::Solution) || self.says(Concept::MakeWord);
         // "20 L of drinking water on the ward": a dose, wherever the water stands.
         let drunk = self.any(&[Concept::ToDrink, Concept::Drink]);
