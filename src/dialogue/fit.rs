@@ -4,7 +4,7 @@
 //! Out: the facts, put together.
 //! Promises that a target is not taken for a strength, water not for stock, a tank not for a jar.
 
-use crate::parser::{Doubt, Link, Note, strength_limit};
+use crate::parser::{Counted, Doubt, Link, Note, strength_limit};
 use crate::quantity::limit;
 use crate::request::{Facts, Field, Form, Nose, Purpose, Taken, Topic, Work};
 use crate::treatment;
@@ -210,16 +210,21 @@ impl Conversation<'_> {
         let tablets = base
             .product
             .is_some_and(|product| product.form() == Form::Tablets);
-        if let Some(count) = self.reading.counted {
-            // "Two of them" may be the tablets.
+        if let Some(counted) = self.reading.counted {
+            let count = match counted {
+                Counted::Containers(count) => Some(count),
+                // "Two of them" may be the tablets.
+                Counted::OfThem(count) => Some(count).filter(|_| !tablets),
+            };
             facts.volume_l = base
                 .each_l
-                .filter(|_| !tablets)
-                .map(|each| each * count)
+                .zip(count)
+                .map(|(each, count)| each * count)
                 .filter(|litres| limit::VOLUME.check(*litres).is_ok());
-        } else if self.reading.part_full.is_some() {
-            // The drum, or the bottle of bleach?
-            facts.volume_l = None;
+        } else if let Some(part) = self.reading.part_full {
+            // One drum, and not several of which one is half full.
+            let one = base.each_l.filter(|each| base.volume_l == Some(*each));
+            facts.volume_l = one.map(|litres| litres * part);
         } else if self.reading.link == Link::FollowOn && self.reading.bare.is_some() {
             // "And for 40?": litres, or cans?
             facts.volume_l = None;

@@ -196,7 +196,17 @@ impl Conversation<'_> {
         let of_tablets = planned
             .and_then(|plan| plan.facts.product)
             .is_some_and(|product| product.form() != Form::Liquid);
-        if work == Work::Supply && of_tablets && stated.volume_l.is_some() {
+        let stock_told = planned.is_some_and(|plan| {
+            let facts = &plan.facts;
+            facts.people.is_none()
+                && (facts.stock_ml.is_some() || facts.stock_g.is_some() || facts.tablets.is_some())
+        });
+        // "And for 20 L?" after what a bottle treats: a bucket of water.
+        if work == Work::Supply
+            && stated.volume_l.is_some()
+            && stated.people.is_none()
+            && (of_tablets || stock_told)
+        {
             return None;
         }
         // "We only have 3.5% bleach": for the same well.
@@ -320,12 +330,23 @@ impl Conversation<'_> {
             facts.strength_percent = self.made_stock().and_then(order::target_percent);
             return;
         }
-        let told = facts.product.is_some() || facts.strength_percent.is_some();
+        // "20 L with the same bleach": the product is named, and its label was.
+        let same = self.reading.notes.contains(&Note::SameAsBefore)
+            && facts.strength_percent.is_none()
+            && self
+                .person
+                .talk
+                .work(self.now, FOLLOW_UP_LIVES_MINUTES)
+                .is_some_and(|before| before.facts.product == facts.product);
+        let told = (facts.product.is_some() && !same) || facts.strength_percent.is_some();
         // "Now the floor" after a dose: with the same bottle.
         let other_use = work == Work::Dilute && self.last_work_is(Topic::Dose);
         let other_water = work == Work::Dose
             && (self.reading.notes.contains(&Note::OtherWater) || self.is_to_drink());
-        let joined = self.reading.link == Link::FollowOn || other_use || other_water;
+        let after_plan = work == Work::Dose
+            && self.last_work_is(Topic::Supply)
+            && self.reading.stated.volume_l.is_some();
+        let joined = self.reading.link == Link::FollowOn || other_use || other_water || after_plan;
         if !joined || told || product_doubted(doubts) {
             return;
         }
@@ -339,7 +360,7 @@ impl Conversation<'_> {
             },
         };
         facts.product = before.product;
-        facts.strength_percent = before.strength_percent;
+        facts.strength_percent = facts.strength_percent.or(before.strength_percent);
         facts.tablet_mg = before
             .tablet_mg
             .filter(|mg| work == Work::Dilute || limit::CHLORINE_TABLET.check(*mg).is_ok());

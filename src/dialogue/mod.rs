@@ -89,9 +89,11 @@ impl Conversation<'_> {
                     seen: self.reading.also.clone(),
                 };
                 // "More" now is not about the floor of a minute ago.
-                let kept = self.cautions();
+                let neutral = self
+                    .cautions()
+                    .unwrap_or_else(|| self.neutral(Facts::default()));
                 self.changed(Say::FirstAid(aid), |person| {
-                    person.talk = std::mem::take(&mut person.talk).fall_silent(kept);
+                    person.talk = std::mem::take(&mut person.talk).tell(neutral);
                 })
             }
             Topic::Stop => self.changed(Say::Stopped, |person| {
@@ -218,13 +220,18 @@ impl Conversation<'_> {
             chemical: self.chemical_spoken_of(),
             ..Facts::default()
         };
-        (facts.chemical || !facts.person.is_empty()).then(|| Answered {
+        (facts.chemical || !facts.person.is_empty()).then(|| self.neutral(facts))
+    }
+
+    /// Something told of which nothing more is to be said.
+    fn neutral(&self, facts: Facts) -> Answered {
+        Answered {
             topic: Topic::Stock,
             facts,
             notes: Vec::new(),
             at: self.now,
             beside: Beside::default(),
-        })
+        }
     }
 
     /// The product that is to be kept: the one named, or the one spoken of before.

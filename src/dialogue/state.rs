@@ -169,15 +169,6 @@ impl Talk {
         }
     }
 
-    /// Nothing that was answered is spoken of again; a question goes on waiting.
-    #[must_use]
-    pub fn fall_silent(self, cautions: Option<Answered>) -> Self {
-        match self {
-            Self::Quiet | Self::Told(_) => Self::only(cautions),
-            Self::Asking(asked) | Self::AskingAfter(asked, _) => Self::only(cautions).ask(*asked),
-        }
-    }
-
     /// Nothing but what must not be forgotten.
     #[must_use]
     pub fn only(cautions: Option<Answered>) -> Self {

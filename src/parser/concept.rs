@@ -154,6 +154,8 @@ pub enum Concept {
     VomitWord,
     Stools,
     CholeraStools,
+    /// A container of water, or of the product.
+    Bottle,
     /// "What can we do?"
     WhatToDo,
     /// Whether the wait is over.
@@ -297,6 +299,7 @@ impl Concept {
             Self::Blood => Some(Self::DangerSign),
             Self::CholeraStools => Some(Self::Spill),
             Self::VomitWord => Some(Self::Ill),
+            Self::Bottle => Some(Self::Container),
             Self::DosedState => Some(Self::TreatedWater),
             Self::DrinkNow => Some(Self::Faster),
             Self::Stabilised => Some(Self::PoolProduct),

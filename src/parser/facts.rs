@@ -8,6 +8,7 @@ use jiff::civil::Date;
 use crate::quantity::limit;
 use crate::request::{AtHand, Chill, Clarity, Height, Person, Product, Purpose, Sky};
 
+use super::Counted;
 use super::amount::{Amount, Unit, number_at};
 use super::concept::Concept;
 use super::scope::{Scope, Standing};
@@ -461,10 +462,10 @@ pub(super) fn litres_each(text: Text<'_>) -> Option<(usize, f64)> {
 pub(super) const FAMILY_MAX: f64 = 20.0;
 
 /// "Three jerrycans", "two of them": so many, of a size that is known or not.
-pub(super) fn counted_containers(text: Text<'_>) -> Option<f64> {
+pub(super) fn counted_containers(text: Text<'_>) -> Option<Counted> {
     text.stated()
         .filter(|amount| amount.unit == Unit::Pieces)
-        .filter(|amount| {
+        .find_map(|amount| {
             let end = amount.items.end;
             let item = |at: usize| text.items.get(at);
             let container = |at: usize| item(at).is_some_and(|i| i.is(Concept::Container));
@@ -472,10 +473,15 @@ pub(super) fn counted_containers(text: Text<'_>) -> Option<f64> {
                 && !item(end + 1)
                     .and_then(Item::concept)
                     .is_some_and(super::product::is_product_word);
-            container(end) || container(end + 1) || of_them
+            let count = amount
+                .value()
+                .filter(|count| *count >= 2.0 && count.fract() == 0.0)?;
+            if container(end) || container(end + 1) {
+                Some(Counted::Containers(count))
+            } else {
+                of_them.then_some(Counted::OfThem(count))
+            }
         })
-        .find_map(Amount::value)
-        .filter(|count| *count >= 2.0 && count.fract() == 0.0)
 }
 
 /// "5 litres each" and nothing else that could be each.

@@ -66,6 +66,15 @@ pub enum Link {
     TwiceThat,
 }
 
+/// So many of something, without its size.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Counted {
+    /// "Three jerrycans".
+    Containers(f64),
+    /// "Two of them".
+    OfThem(f64),
+}
+
 /// What was noticed beside the request.
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, serde::Serialize, serde::Deserialize,
@@ -114,6 +123,8 @@ pub enum Note {
     OfSomebody,
     /// "How long do I wait?": of what was answered.
     AsksAgain,
+    /// "The same": bottle, or anything.
+    SameAsBefore,
     /// A thing is to be made.
     Makes,
     /// Something is to be forgotten.
@@ -163,7 +174,7 @@ pub struct Reading {
     /// The size of one container, however many there are.
     pub each_litres: Option<f64>,
     /// "Three of these cans": a count of containers, and no size.
-    pub counted: Option<f64>,
+    pub counted: Option<Counted>,
     /// "Only half full": a part of a container, and no size.
     pub part_full: Option<f64>,
     /// "5 litres each", of whatever.
@@ -378,7 +389,8 @@ fn interpret(text: Text<'_>) -> Reading {
         counted: (!volumes.mentioned)
             .then(|| facts::counted_containers(text))
             .flatten(),
-        part_full: (!volumes.mentioned && !product.mentioned)
+        // Of "the bottle" it may be the product.
+        part_full: (!volumes.mentioned && !product.mentioned && !text.says(Concept::Bottle))
             .then(|| volume::part_filled(text.items, text.scope))
             .flatten(),
         length_m: size.length_m,
@@ -423,6 +435,7 @@ fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::CholeraStools, Note::OfStools),
         (Concept::PersonNoun, Note::OfSomebody),
         (Concept::Infant, Note::OfSomebody),
+        (Concept::Same, Note::SameAsBefore),
         (Concept::HowLong, Note::AsksAgain),
         (Concept::WhatToDo, Note::AsksAgain),
         (Concept::Germ, Note::AsksAgain),

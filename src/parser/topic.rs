@@ -177,7 +177,9 @@ impl Signals<'_> {
         let wound =
             self.says(Concept::Wound) || (self.says(Concept::Eye) && self.says(Concept::Washing));
         let washed = wound && self.says(Concept::Cleaning) && self.volumes.mentioned;
-        if (product && (self.says(Concept::OtherUse) || wound)) || washed {
+        // "And laundry?"
+        let other = self.says(Concept::OtherUse) && (product || self.words() <= SHORT);
+        if other || (product && wound) || washed {
             return Some(Refusal::OtherUse);
         }
         None

@@ -294,7 +294,9 @@ impl Signals<'_> {
             && self.volumes.water.is_none()
             && !self.volumes.mentioned
             && self.says(Concept::HowMuch)
-            && (self.text.mentions(Concept::Water) || self.text.mentions(Concept::WaterDepth))
+            && (self.text.mentions(Concept::Water)
+                || self.text.mentions(Concept::WaterDepth)
+                || self.says(Concept::Treats))
         {
             return true;
         }
