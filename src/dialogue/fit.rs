@@ -225,6 +225,14 @@ impl Conversation<'_> {
             // One drum, and not several of which one is half full.
             let one = base.each_l.filter(|each| base.volume_l == Some(*each));
             facts.volume_l = one.map(|litres| litres * part);
+        } else if self.reading.notes.contains(&Note::SaysFull)
+            && base
+                .each_l
+                .zip(base.volume_l)
+                .is_some_and(|(each, now)| each > now)
+        {
+            // "Full again", after it was half full.
+            facts.volume_l = base.each_l;
         } else if self.reading.link == Link::FollowOn && self.reading.bare.is_some() {
             // "And for 40?": litres, or cans?
             facts.volume_l = None;

@@ -123,6 +123,8 @@ pub enum Note {
     OfSomebody,
     /// "How long do I wait?": of what was answered.
     AsksAgain,
+    /// "It is full again."
+    SaysFull,
     /// "The same": bottle, or anything.
     SameAsBefore,
     /// A thing is to be made.
@@ -436,6 +438,7 @@ fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::PersonNoun, Note::OfSomebody),
         (Concept::Infant, Note::OfSomebody),
         (Concept::Same, Note::SameAsBefore),
+        (Concept::Full, Note::SaysFull),
         (Concept::HowLong, Note::AsksAgain),
         (Concept::WhatToDo, Note::AsksAgain),
         (Concept::Germ, Note::AsksAgain),

@@ -211,6 +211,7 @@ fn deniable(item: &Item) -> bool {
                 | Concept::Filter
                 | Concept::Fire
                 | Concept::Full
+                | Concept::Gallon
                 | Concept::Hypochlorite
                 | Concept::Ill
                 | Concept::ImperialUnits
