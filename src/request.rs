@@ -585,6 +585,8 @@ pub struct Facts {
     pub patients: bool,
     /// The size of one container, where the volume is one of several or one alone, L.
     pub each_l: Option<f64>,
+    /// Which kind of container that is, by the beginning of its word.
+    pub each_in: Option<String>,
     /// Litres for each of them and a day, where told.
     pub litres_each: Option<f64>,
     /// How old the bottle is, days.

@@ -116,6 +116,7 @@ impl From<&Request> for RequestJson {
             patients: _,
             litres_each: _,
             each_l: _,
+            each_in: _,
             age_days: _,
             stock_ml,
             stock_g,

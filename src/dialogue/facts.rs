@@ -117,6 +117,7 @@ pub(super) fn merge(base: &Facts, stated: &Facts, doubts: &[Doubt]) -> Facts {
         facts.volume_l = stated.volume_l;
         facts.volume_system = stated.volume_system;
         facts.each_l = stated.each_l;
+        facts.each_in.clone_from(&stated.each_in);
     }
     facts.clarity = stated.clarity.or(facts.clarity);
     // "There is ice" does not warm the water that was measured.

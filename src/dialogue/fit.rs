@@ -60,6 +60,8 @@ impl Conversation<'_> {
         let mut stated = self.reading.stated.clone();
         // "Hurry: how much for 20 L?" hastens the answer, not the wait.
         stated.change = None;
+        let contained = |_: &String| stated.volume_l.is_some();
+        stated.each_in = self.reading.container.clone().filter(contained);
         stated.each_l = self
             .reading
             .each_litres
@@ -210,9 +212,12 @@ impl Conversation<'_> {
         let tablets = base
             .product
             .is_some_and(|product| product.form() == Form::Tablets);
+        let kind = self.reading.container.as_ref();
+        let same_kind = kind.is_some() && kind == base.each_in.as_ref();
         if let Some(counted) = self.reading.counted {
             let count = match counted {
-                Counted::Containers(count) => Some(count),
+                // Three buckets are not three of the drum.
+                Counted::Containers(count) => Some(count).filter(|_| same_kind),
                 // "Two of them" may be the tablets.
                 Counted::OfThem(count) => Some(count).filter(|_| !tablets),
             };
@@ -223,7 +228,10 @@ impl Conversation<'_> {
                 .filter(|litres| limit::VOLUME.check(*litres).is_ok());
         } else if let Some(part) = self.reading.part_full {
             // One drum, and not several of which one is half full.
-            let one = base.each_l.filter(|each| base.volume_l == Some(*each));
+            let one = base
+                .each_l
+                .filter(|each| base.volume_l == Some(*each))
+                .filter(|_| same_kind || kind.is_none());
             facts.volume_l = one.map(|litres| litres * part);
         } else if self.reading.notes.contains(&Note::SaysFull)
             && base
@@ -233,8 +241,11 @@ impl Conversation<'_> {
         {
             // "Full again", after it was half full.
             facts.volume_l = base.each_l;
-        } else if self.reading.link == Link::FollowOn && self.reading.bare.is_some() {
-            // "And for 40?": litres, or cans?
+        } else if self.reading.link == Link::FollowOn
+            && (self.reading.bare.is_some() || (kind.is_some() && base.each_in.is_some()))
+            && !same_kind
+        {
+            // "And for 40?": litres, or cans? "And for a bucket?" after a drum: of what size?
             facts.volume_l = None;
         }
     }

@@ -211,3 +211,23 @@ pub(super) fn container_follows(items: &[Item], end: usize) -> bool {
                 .get(end + 1)
                 .is_some_and(|item| item.is(Concept::Container)))
 }
+
+/// So many letters tell containers apart, one from several or not.
+const KIND_LETTERS: usize = 3;
+
+/// The beginning of the container's word, where all containers of the message share it.
+pub(super) fn kind(text: &str, items: &[Item]) -> Option<String> {
+    let mut kinds = items
+        .iter()
+        .filter(|item| item.is(Concept::Container))
+        .map(|item| {
+            let word = text.get(item.span.clone()).unwrap_or_default();
+            let word = word.trim_start_matches(|c: char| !c.is_alphabetic());
+            word.to_lowercase()
+                .chars()
+                .take(KIND_LETTERS)
+                .collect::<String>()
+        });
+    let first = kinds.next().filter(|kind| !kind.is_empty())?;
+    kinds.all(|kind| kind == first).then_some(first)
+}

@@ -177,6 +177,9 @@ pub struct Reading {
     pub each_litres: Option<f64>,
     /// "Three of these cans": a count of containers, and no size.
     pub counted: Option<Counted>,
+    /// The beginning of the word for the one kind of container that is spoken of: a drum is no
+    /// bucket.
+    pub container: Option<String>,
     /// "Only half full": a part of a container, and no size.
     pub part_full: Option<f64>,
     /// "5 litres each", of whatever.
@@ -212,6 +215,7 @@ pub fn read(text: &str, lexicon: &Lexicon, units: UnitSystem) -> Reading {
     });
     Reading {
         also: second::questions(&items, lexicon, units, reading.request.topic),
+        container: container::kind(text, &items),
         ..reading
     }
 }
@@ -387,6 +391,7 @@ fn interpret(text: Text<'_>) -> Reading {
         refusal,
         also: Vec::new(),
         each_litres: volumes.each_litres,
+        container: None,
         per_litres: facts::litres_per(text),
         counted: (!volumes.mentioned)
             .then(|| facts::counted_containers(text))
