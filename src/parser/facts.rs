@@ -469,10 +469,24 @@ pub(super) fn counted_containers(text: Text<'_>) -> Option<Counted> {
             let end = amount.items.end;
             let item = |at: usize| text.items.get(at);
             let container = |at: usize| item(at).is_some_and(|i| i.is(Concept::Container));
-            let of_them = item(end).is_some_and(|i| i.is(Concept::Of))
-                && !item(end + 1)
-                    .and_then(Item::concept)
-                    .is_some_and(super::product::is_product_word);
+            // Of cans, and not "two of us" or "two of the tablets".
+            let of_else = (end + 1..text.items.len()).any(|at| {
+                item(at).and_then(Item::concept).is_some_and(|concept| {
+                    super::product::is_product_word(concept)
+                        || matches!(
+                            concept,
+                            Concept::Family
+                                | Concept::Infant
+                                | Concept::PeopleWord
+                                | Concept::PersonNoun
+                                | Concept::UsShort
+                                | Concept::Water
+                        )
+                })
+            });
+            // "Two of my friends want it too" goes on.
+            let ends = item(end + 2).is_none_or(|i| matches!(i.tag, Tag::Sign(_)));
+            let of_them = item(end).is_some_and(|i| i.is(Concept::Of)) && ends && !of_else;
             let count = amount
                 .value()
                 .filter(|count| *count >= 2.0 && count.fract() == 0.0)?;
