@@ -4,9 +4,12 @@
 // The benchmark macros make undocumented items.
 #![allow(missing_docs)]
 
+use std::sync::Arc;
+
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use matone::desk::Desk;
 use matone::dialogue::Person;
+use matone::locale::{FALLBACK, Locales};
 use matone::quantity::UnitSystem;
 use unicode_normalization::UnicodeNormalization;
 
@@ -27,7 +30,8 @@ const MESSAGES: [&str; 12] = [
 ];
 
 fn one_message(criterion: &mut Criterion) {
-    let desk = Desk::new(UnitSystem::Metric).expect("the embedded locales are sound");
+    let locales = Locales::embedded().expect("the embedded locales are sound");
+    let desk = Desk::new(Arc::clone(locales), UnitSystem::Metric, FALLBACK);
     let person = Person::default();
     let now = "2026-03-01T08:00:00Z".parse().expect("a timestamp");
     let mut group = criterion.benchmark_group("message");

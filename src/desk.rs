@@ -4,31 +4,32 @@
 //! Out: the reply, and the person as to be remembered.
 //! Pure: no store, no channel, no clock.
 
+use std::sync::Arc;
+
 use jiff::Timestamp;
 
 use crate::contract::{LineOut, RequestJson, verdict};
 use crate::dialogue::{Person, Step, step};
-use crate::locale::{Locale, LocaleError, Locales};
-use crate::parser::{Reading, read};
+use crate::locale::{FALLBACK, Locale, Locales};
+use crate::parser::{Expected, Lexicon, Reading, Vocabulary, read, recognise};
 use crate::quantity::UnitSystem;
 use crate::reply::{CatalogError, Segments, render, segment};
 
 /// The desk.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone)]
 pub struct Desk {
-    locales: &'static Locales,
+    locales: Arc<Locales>,
     /// Whose gallons a bare gallon is, unless the person said otherwise.
     units: UnitSystem,
+    /// The language that is spoken when none can be told.
+    usual: String,
 }
 
 /// Why the desk cannot answer.
 #[derive(Debug, thiserror::Error)]
 pub enum DeskError {
-    /// A language's folder is not sound.
-    #[error("{0}")]
-    Locale(&'static LocaleError),
     /// No language is spoken at all.
-    #[error("the locales folder lacks the language {}", crate::locale::FALLBACK)]
+    #[error("the locales folder lacks the language {FALLBACK}")]
     NoLanguage,
     /// A message could not be formed.
     #[error("{0}")]
@@ -51,15 +52,18 @@ pub struct Answered {
 }
 
 impl Desk {
-    /// A desk with the embedded languages.
-    ///
-    /// # Errors
-    /// [`DeskError`] when a language's folder is not sound.
-    pub fn new(units: UnitSystem) -> Result<Self, DeskError> {
-        Ok(Self {
-            locales: Locales::embedded().map_err(DeskError::Locale)?,
+    /// A desk that speaks these languages, and `usual` where none can be told.
+    #[must_use]
+    pub fn new(locales: Arc<Locales>, units: UnitSystem, usual: &str) -> Self {
+        let usual = locales
+            .get_or_fallback(Some(usual))
+            .map_or(FALLBACK, |(tag, _)| tag)
+            .to_owned();
+        Self {
+            locales,
             units,
-        })
+            usual,
+        }
     }
 
     /// Answers a message.
@@ -72,18 +76,30 @@ impl Desk {
         text: &str,
         now: Timestamp,
     ) -> Result<Answered, DeskError> {
-        let (language, locale) = self.language_of(person)?;
-        let reading = read(text, &locale.lexicon, person.units.unwrap_or(self.units));
-        let step = step(person, &reading, now);
-        // Where a language was just set, the reply is in it already.
-        let (language, locale) = match &step.person {
-            Some(next) if next.language != person.language => self.language_of(next)?,
-            Some(_) | None => (language, locale),
-        };
-        let reply = render(&step.say, locale)?;
+        let locale = self.read_in(person, text)?;
+        let vocabulary = self.vocabulary(locale);
+        let reading = read(text, &vocabulary, person.units.unwrap_or(self.units));
+        let mut step = step(person, &reading, now);
+        let mut replies_in = locale;
+        if let Some(next) = &mut step.person {
+            if next.language != person.language {
+                match next
+                    .language
+                    .as_deref()
+                    .and_then(|set| self.locales.get(set))
+                {
+                    // Where a language was just set, the reply is in it already.
+                    Some((_, set)) => replies_in = set,
+                    // One that is not spoken cannot be set.
+                    None => next.language.clone_from(&person.language),
+                }
+            }
+            next.wrote = Some(replies_in.lexicon.tag().to_owned());
+        }
+        let reply = render(&step.say, replies_in)?;
         let segments = segment(&reply);
         Ok(Answered {
-            language: language.to_owned(),
+            language: replies_in.lexicon.tag().to_owned(),
             reading,
             step,
             reply,
@@ -91,19 +107,56 @@ impl Desk {
         })
     }
 
-    fn language_of(&self, person: &Person) -> Result<(&'static str, &'static Locale), DeskError> {
-        self.locales
-            .get_or_fallback(person.language.as_deref())
-            .ok_or(DeskError::NoLanguage)
+    /// The language that a message is in.
+    fn read_in(&self, person: &Person, text: &str) -> Result<&Locale, DeskError> {
+        let expected = match (&person.language, &person.wrote) {
+            (Some(set), _) => Expected::Set(self.spoken(set)),
+            (None, Some(wrote)) => Expected::Wrote(self.spoken(wrote)),
+            (None, None) => Expected::Usual(&self.usual),
+        };
+        let lexicons: Vec<&Lexicon> = self
+            .locales
+            .all()
+            .map(|(_, locale)| &locale.lexicon)
+            .collect();
+        let found = recognise(text, &lexicons, expected).and_then(|i| lexicons.get(i));
+        self.locale(Some(found.map_or(expected.tag(), |lexicon| lexicon.tag())))
     }
 
-    /// A locale by its tag, or the fallback.
+    /// The tag of the language as it is spoken here.
+    fn spoken<'a>(&'a self, tag: &str) -> &'a str {
+        self.locales
+            .get(tag)
+            .map_or(self.usual.as_str(), |(spoken, _)| spoken)
+    }
+
+    /// The words to read a message of a language with.
+    fn vocabulary<'a>(&'a self, own: &'a Locale) -> Vocabulary<'a> {
+        let is_own = |lexicon: &Lexicon| lexicon.tag() == own.lexicon.tag();
+        let common = self
+            .locales
+            .get(FALLBACK)
+            .map(|(_, locale)| &locale.lexicon)
+            .filter(|lexicon| !is_own(lexicon));
+        Vocabulary {
+            own: &own.lexicon,
+            common,
+            others: self
+                .locales
+                .all()
+                .map(|(_, locale)| &locale.lexicon)
+                .filter(|lexicon| !is_own(lexicon) && lexicon.tag() != FALLBACK)
+                .collect(),
+        }
+    }
+
+    /// A locale by its tag, or the one that is usual here.
     ///
     /// # Errors
     /// [`DeskError::NoLanguage`] when not even the fallback is there.
-    pub fn locale(&self, tag: Option<&str>) -> Result<&'static Locale, DeskError> {
-        self.locales
-            .get_or_fallback(tag)
+    pub fn locale(&self, tag: Option<&str>) -> Result<&Locale, DeskError> {
+        tag.and_then(|tag| self.locales.get(tag))
+            .or_else(|| self.locales.get_or_fallback(Some(&self.usual)))
             .map(|(_, locale)| locale)
             .ok_or(DeskError::NoLanguage)
     }

@@ -16,6 +16,7 @@
 
 pub mod chart;
 pub mod cli;
+pub mod config;
 pub mod contract;
 pub mod desk;
 pub mod dialogue;

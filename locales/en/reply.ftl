@@ -23,6 +23,8 @@ product-any = chlorine
 
 clarity-clear = { " " }clear
 clarity-cloudy = { " " }cloudy
+# Said where the answer has no room for cloudy water and takes the water for clear.
+clarity-assumed = { " " }if clear
 warmth-cold = { " " }cold
 warmth-celsius = { " " }at { $celsius } C
 

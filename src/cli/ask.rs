@@ -28,6 +28,9 @@ pub(super) struct AskArguments {
     /// Remember the person in this file; left out, all is forgotten at exit.
     #[arg(long, value_name = "FILE")]
     store: Option<PathBuf>,
+    /// Answer as this configuration says: its languages, local words and units.
+    #[arg(long, value_name = "FILE")]
+    config: Option<PathBuf>,
     /// The person's language (BCP 47).
     #[arg(long, value_name = "L")]
     lang: Option<String>,
@@ -45,7 +48,7 @@ pub(super) fn run(arguments: &AskArguments) -> Result<(), CliError> {
         )));
     }
     let mut teller = Teller {
-        desk: super::desk()?,
+        desk: super::desk(arguments.config.as_ref())?,
         store: super::store(arguments.store.as_ref())?,
         language: arguments.lang.clone(),
     };

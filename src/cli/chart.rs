@@ -7,7 +7,6 @@ use jiff::Timestamp;
 use jiff::tz::Offset;
 
 use crate::chart::{Chart, Paper, Strengths};
-use crate::desk::DeskError;
 use crate::locale::{FALLBACK, Locale, Locales};
 use crate::quantity::UnitSystem;
 
@@ -43,7 +42,7 @@ enum Sheet {
 }
 
 pub(super) fn run(arguments: &ChartArguments) -> Result<(), CliError> {
-    let (tag, locale) = language(&arguments.lang)?;
+    let (tag, locale) = language(super::embedded()?, &arguments.lang)?;
     let percents = arguments
         .strength
         .iter()
@@ -69,8 +68,7 @@ pub(super) fn run(arguments: &ChartArguments) -> Result<(), CliError> {
     Ok(())
 }
 
-fn language(tag: &str) -> Result<(&'static str, &'static Locale), CliError> {
-    let locales = Locales::embedded().map_err(DeskError::Locale)?;
+fn language<'a>(locales: &'a Locales, tag: &str) -> Result<(&'a str, &'a Locale), CliError> {
     locales.get(tag).ok_or_else(|| {
         let known: Vec<&str> = locales.tags().collect();
         CliError::Usage(format!(

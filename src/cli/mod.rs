@@ -5,15 +5,19 @@
 
 mod ask;
 mod chart;
+mod check;
 mod talk;
 
 use std::path::PathBuf;
 use std::process::ExitCode;
+use std::sync::Arc;
 
 use clap::{Parser, Subcommand};
 
 use crate::chart::ChartError;
+use crate::config::{Config, ConfigError};
 use crate::desk::{Desk, DeskError};
+use crate::locale::{FALLBACK, LocaleErrors, Locales};
 use crate::quantity::UnitSystem;
 use crate::store::{Store, StoreError};
 
@@ -31,6 +35,8 @@ struct Arguments {
 enum Command {
     /// One message in, the reply on standard output.
     Ask(ask::AskArguments),
+    /// Reads the configuration, the languages and the store, says what is wrong, starts nothing.
+    Check(check::CheckArguments),
     /// A printable dose chart for a wall, as HTML on standard output.
     Chart(chart::ChartArguments),
 }
@@ -44,7 +50,14 @@ enum CliError {
     #[error("{0}")]
     Chart(#[from] ChartError),
     #[error("{0}")]
+    Config(#[from] ConfigError),
+    #[error("{0}")]
     Desk(#[from] DeskError),
+    #[error("{0} (matone check tells all that is wrong)")]
+    Locale(String),
+    /// What is wrong has been told already.
+    #[error("{0} found wrong")]
+    Wrong(usize),
     #[error("{0}")]
     Store(#[from] StoreError),
     #[error("{0}")]
@@ -68,6 +81,7 @@ pub fn run() -> ExitCode {
         None => talk::run(),
         Some(Command::Ask(arguments)) => ask::run(&arguments),
         Some(Command::Chart(arguments)) => chart::run(&arguments),
+        Some(Command::Check(arguments)) => check::run(&arguments),
     };
     match done {
         Ok(()) => ExitCode::SUCCESS,
@@ -90,7 +104,10 @@ fn complain(error: &CliError) -> ExitCode {
     match error {
         CliError::Usage(_) => ExitCode::from(2),
         CliError::Chart(_)
+        | CliError::Config(_)
         | CliError::Desk(_)
+        | CliError::Locale(_)
+        | CliError::Wrong(_)
         | CliError::Store(_)
         | CliError::Io(_)
         | CliError::Json(_)
@@ -128,8 +145,39 @@ fn data_file(name: &str) -> Result<PathBuf, CliError> {
     Ok(folders.data_dir().join(name))
 }
 
-fn desk() -> Result<Desk, CliError> {
-    Ok(Desk::new(UnitSystem::default())?)
+/// The program's own languages.
+fn embedded() -> Result<&'static Arc<Locales>, CliError> {
+    Locales::embedded().map_err(|errors| CliError::Locale(errors.first()))
+}
+
+impl From<LocaleErrors> for CliError {
+    fn from(errors: LocaleErrors) -> Self {
+        Self::Locale(errors.first())
+    }
+}
+
+/// The desk of a configuration, or the program's own.
+fn desk(config: Option<&PathBuf>) -> Result<Desk, CliError> {
+    match config {
+        None => {
+            let locales = embedded()?;
+            Ok(Desk::new(
+                Arc::clone(locales),
+                UnitSystem::default(),
+                FALLBACK,
+            ))
+        }
+        Some(path) => {
+            let config = Config::read(path)?;
+            let locales = check::languages(&config)?;
+            let units = config.answers.units.into();
+            Ok(Desk::new(
+                Arc::new(locales),
+                units,
+                &config.answers.language,
+            ))
+        }
+    }
 }
 
 fn store(path: Option<&PathBuf>) -> Result<Store, CliError> {

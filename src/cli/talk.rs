@@ -26,11 +26,12 @@ const TICK: Duration = Duration::from_secs(1);
 pub(super) fn run() -> Result<(), CliError> {
     let store = super::data_file("matone.db")?;
     let mut teller = Teller {
-        desk: super::desk()?,
+        desk: super::desk(None)?,
         store: super::store(Some(&store))?,
         language: None,
     };
-    let language = teller.store.person(AT_TERMINAL)?.language;
+    let person = teller.store.person(AT_TERMINAL)?;
+    let language = person.language.or(person.wrote);
     let words = terminal_text(teller.desk.locale(language.as_deref())?)
         .map_err(crate::desk::DeskError::from)?;
     let mut out = std::io::stdout();
@@ -53,7 +54,7 @@ fn edited(teller: &mut Teller, out: &mut impl Write) -> Result<(), CliError> {
     let mut editor = DefaultEditor::new()?;
     // The first time there is no history to load.
     let _ = editor.load_history(&history);
-    watch(teller.desk, &mut editor)?;
+    watch(teller.desk.clone(), &mut editor)?;
     loop {
         match editor.readline(PROMPT) {
             Ok(line) => {
@@ -81,14 +82,14 @@ fn answer(teller: &mut Teller, line: &str, out: &mut impl Write) -> Result<(), C
 }
 
 fn tell_due(teller: &mut Teller, out: &mut impl Write) -> Result<(), CliError> {
-    for text in due(teller.desk, &mut teller.store)? {
+    for text in due(&teller.desk, &mut teller.store)? {
         writeln!(out, "{text}")?;
     }
     Ok(())
 }
 
 /// The reminders that are due now, in words.
-fn due(desk: Desk, store: &mut Store) -> Result<Vec<String>, CliError> {
+fn due(desk: &Desk, store: &mut Store) -> Result<Vec<String>, CliError> {
     let mut texts = Vec::new();
     for due in store.take_due(Whose::One(AT_TERMINAL), Timestamp::now())? {
         let locale = desk.locale(due.language.as_deref())?;
@@ -108,7 +109,7 @@ fn watch(desk: Desk, editor: &mut DefaultEditor) -> Result<(), CliError> {
         loop {
             std::thread::sleep(TICK);
             // What cannot be told in between is told after the next answer.
-            let Ok(texts) = due(desk, &mut store) else {
+            let Ok(texts) = due(&desk, &mut store) else {
                 continue;
             };
             for text in texts {

@@ -14,6 +14,8 @@ use super::state::Talk;
 pub struct Person {
     /// The language set, BCP 47.
     pub language: Option<String>,
+    /// The language of the last message, BCP 47.
+    pub wrote: Option<String>,
     /// Whose gallons, where set.
     pub units: Option<UnitSystem>,
     /// The bottles at hand, the one used last first.

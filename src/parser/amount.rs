@@ -18,7 +18,7 @@ use std::ops::Range;
 use crate::quantity::{UnitSystem, litres_in};
 
 use super::concept::Concept;
-use super::lexicon::{Lexicon, UnitOrder};
+use super::lexicon::{Grammar, UnitOrder};
 use super::number::{Certainty, Figure, Shape};
 use super::tag::{Item, Tag};
 
@@ -112,11 +112,11 @@ impl Amount {
 }
 
 /// All amounts of a message.
-pub(super) fn amounts(items: &[Item], lexicon: &Lexicon, units: UnitSystem) -> Vec<Amount> {
+pub(super) fn amounts(items: &[Item], grammar: Grammar, units: UnitSystem) -> Vec<Amount> {
     let mut found = Vec::new();
     let mut at = 0;
     while at < items.len() {
-        if let Some(amount) = amount_at(items, at, lexicon, units) {
+        if let Some(amount) = amount_at(items, at, grammar.unit_order, units) {
             at = amount.items.end;
             found.push(amount);
         } else {
@@ -126,7 +126,7 @@ pub(super) fn amounts(items: &[Item], lexicon: &Lexicon, units: UnitSystem) -> V
     found
 }
 
-fn amount_at(items: &[Item], at: usize, lexicon: &Lexicon, units: UnitSystem) -> Option<Amount> {
+fn amount_at(items: &[Item], at: usize, order: UnitOrder, units: UnitSystem) -> Option<Amount> {
     if items.get(at)?.is(Concept::Ph) {
         return prefixed(items, at, Unit::Ph);
     }
@@ -143,19 +143,10 @@ fn amount_at(items: &[Item], at: usize, lexicon: &Lexicon, units: UnitSystem) ->
     {
         return Some(amount);
     }
-    if lexicon.unit_order == UnitOrder::EitherSide
-        && let Some((unit, after)) = unit_at(items, at, units)
-        && let Some((_, after_number)) = number_at(items, after)
-        && unit_at(items, after_number, units).is_none()
+    if order == UnitOrder::EitherSide
+        && let Some(amount) = unit_first(items, at, units)
     {
-        let (figure, end) = number_at(items, after)?;
-        return Some(Amount {
-            figure,
-            upper: None,
-            unit,
-            items: at..end,
-            origin: Origin::Written,
-        });
+        return Some(amount);
     }
     let (figure, mut end) = number_at(items, at)?;
     let negative = items.get(at).is_some_and(|item| item.negative);
@@ -175,12 +166,28 @@ fn amount_at(items: &[Item], at: usize, lexicon: &Lexicon, units: UnitSystem) ->
     {
         end = close;
     }
-    let range = (!article).then(|| upper_end(items, end, units)).flatten();
+    let range = (!article)
+        .then(|| upper_end(items, end, units))
+        .flatten()
+        // "20-20 litre ki do balti": each of them.
+        .map(|(upper, end)| ((upper != figure.value).then_some(upper), end));
     let (upper, end) = match range {
-        Some((upper, end)) => (Some(upper), end),
+        Some((upper, end)) => (upper, end),
         None => (None, end),
     };
-    let Some((unit, mut end)) = unit_at(items, end, units) else {
+    // "Madumu 5 lita 20": the cans are five, and the litre is the next figure's.
+    let counts = order == UnitOrder::EitherSide
+        && at
+            .checked_sub(1)
+            .and_then(|i| items.get(i))
+            .is_some_and(is_counted_thing)
+        && leads(items, end, units);
+    let found = if counts {
+        None
+    } else {
+        unit_at(items, end, units)
+    };
+    let Some((unit, mut end)) = found else {
         // An article alone is not a number.
         return (!article).then_some(Amount {
             figure,
@@ -195,6 +202,8 @@ fn amount_at(items: &[Item], at: usize, lexicon: &Lexicon, units: UnitSystem) ->
         Unit::Litres(..) => true,
         Unit::Days(days) => (7.0..365.0).contains(&days),
         Unit::Minutes(minutes) => minutes >= 60.0,
+        // "Un pour cent".
+        Unit::Percent => !items.get(at + 1).is_some_and(is_bare_sign),
         _ => false,
     };
     if article && !countable {
@@ -230,6 +239,79 @@ fn amount_at(items: &[Item], at: usize, lexicon: &Lexicon, units: UnitSystem) ->
         unit,
         items: at..end,
         origin,
+    })
+}
+
+/// A sign, and not a word.
+fn is_bare_sign(item: &Item) -> bool {
+    item.span.len() <= 2
+}
+
+/// What a figure behind it counts, where nouns stand first: "madumu 5", "watu 60".
+fn is_counted_thing(item: &Item) -> bool {
+    [
+        Concept::Container,
+        Concept::Family,
+        Concept::IodineTablet,
+        Concept::Nadcc,
+        Concept::PeopleWord,
+        Concept::Tablet,
+    ]
+    .iter()
+    .any(|concept| item.is(*concept))
+}
+
+/// Whether the unit that begins here belongs to the figure behind it.
+fn leads(items: &[Item], at: usize, units: UnitSystem) -> bool {
+    let Some((_, after)) = unit_at(items, at, units) else {
+        return false;
+    };
+    // A sign stands behind its figure, unless nothing else is there for it.
+    if items
+        .get(at)
+        .is_some_and(|item| item.glued && is_bare_sign(item))
+    {
+        return false;
+    }
+    let Some((_, end)) = number_at(items, after) else {
+        return false;
+    };
+    if items
+        .get(after)
+        .is_some_and(|item| item.is(Concept::Article))
+    {
+        return false;
+    }
+    unit_at(items, end, units).is_none() || leads(items, end, units)
+}
+
+/// `lita 20`, `asilimia 5`, `%5`: the unit first.
+fn unit_first(items: &[Item], at: usize, units: UnitSystem) -> Option<Amount> {
+    if !leads(items, at, units) {
+        return None;
+    }
+    let (unit, number) = unit_at(items, at, units)?;
+    let (mut figure, mut end) = number_at(items, number)?;
+    if items.get(number).is_some_and(|item| item.negative) {
+        figure.value = -figure.value;
+    }
+    let mut upper = None;
+    if items.get(end).is_some_and(joins_range)
+        && let Some((other, after)) = upper_end(items, end, units)
+    {
+        upper = Some(other);
+        end = after;
+    }
+    if let Some((part, after)) = and_a_fraction(items, end) {
+        figure.value += part;
+        end = after;
+    }
+    Some(Amount {
+        figure,
+        upper,
+        unit,
+        items: at..end,
+        origin: Origin::Written,
     })
 }
 
@@ -455,6 +537,7 @@ fn words_at(items: &[Item], at: usize) -> Option<(Figure, usize)> {
         let mut digit_at = end + 1;
         while let Some(digit) = items.get(digit_at).and_then(|item| match item.tag {
             Tag::Number(digit) if digit < 10.0 => Some(digit),
+            Tag::Concept(Concept::Article) if place == 0.1 => Some(1.0),
             Tag::Figure(figure) if figure.value < 10.0 && place == 0.1 => Some(figure.value),
             _ => None,
         }) {

@@ -5,6 +5,7 @@
 
 use super::amount::{Amount, Origin, Unit, number_at};
 use super::concept::Concept;
+use super::lexicon::ContainerOrder;
 use super::number::Shape;
 use super::tag::{GrammaticalNumber, Item};
 
@@ -71,6 +72,22 @@ pub(super) fn container_before(
                 .and_then(|other| other.figure.certain())
                 .filter(|count| (1.0..=10_000.0).contains(count));
             return Some((before, count));
+        }
+        // "Madumu matano ya lita 20": the count behind the container.
+        let count = amounts
+            .iter()
+            .find(|other| other.items.end == at && matches!(other.unit, Unit::Pieces));
+        if let Some(count) = count
+            && let Some(thing) = count.items.start.checked_sub(1)
+            && items
+                .get(thing)
+                .is_some_and(|item| item.is(Concept::Container))
+        {
+            let count = count
+                .figure
+                .certain()
+                .filter(|count| (1.0..=10_000.0).contains(count));
+            return Some((thing, count));
         }
         if item.ends_sentence() || !is_link(item) {
             return None;
@@ -162,9 +179,27 @@ pub(super) fn count_is_a_word(
         && (one(end) || (one(end + 1) && !items.get(end).is_some_and(Item::ends_sentence)))
 }
 
-/// `20 L x 3`, `20 L cans x 3`, `20 L, three of them`.
-pub(super) fn times_after(items: &[Item], end: usize) -> Option<f64> {
+/// `20 L x 3`, `20 L cans x 3`, `20 L, three of them`, and, where the size stands first,
+/// `20 litre ki do balti`.
+pub(super) fn times_after(items: &[Item], end: usize, order: ContainerOrder) -> Option<f64> {
     let mut at = end;
+    if order == ContainerOrder::SizeFirst {
+        let link = |item: &Item| item.is(Concept::Determiner) || item.is(Concept::Of);
+        let start = if items.get(at).is_some_and(link) {
+            at + 1
+        } else {
+            at
+        };
+        if let Some((figure, after)) = number_at(items, start)
+            && items
+                .get(after)
+                .is_some_and(|item| item.is(Concept::Container))
+        {
+            return figure
+                .certain()
+                .filter(|count| *count > 0.0 && *count <= 10_000.0);
+        }
+    }
     if items
         .get(at)
         .is_some_and(|item| item.is(Concept::Container))

@@ -11,6 +11,7 @@ use crate::request::{AtHand, Chill, Clarity, Height, Person, Product, Purpose, S
 use super::Counted;
 use super::amount::{Amount, Unit, number_at};
 use super::concept::Concept;
+use super::lexicon::{Adjectives, Grammar, UnitOrder};
 use super::scope::{Scope, Standing};
 use super::tag::{Item, Tag};
 
@@ -22,6 +23,8 @@ pub(super) struct Text<'a> {
     pub(super) scope: &'a Scope,
     /// A jar test, where the message tells of one.
     pub(super) jars: Option<&'a super::jar::Jars>,
+    /// The order of words in the message's language.
+    pub(super) grammar: Grammar,
 }
 
 impl Text<'_> {
@@ -44,15 +47,23 @@ impl Text<'_> {
             .map(|(i, _)| i)
     }
 
-    /// Whether a word describes the container that follows.
+    /// Whether a word describes a container, and not what is in it.
     fn of_container(&self, index: usize) -> bool {
+        let is_container = |item: &Item| item.is(Concept::Container);
+        // "Bouteille transparente", where adjectives follow.
+        let before = self.items.get(..index).unwrap_or_default();
+        if self.grammar.adjectives == Adjectives::AfterNoun
+            && before.last().is_some_and(is_container)
+        {
+            return true;
+        }
         self.items
             .get(index + 1..)
             .unwrap_or_default()
             .iter()
             .take(2)
             .find(|item| !item.is_filler())
-            .is_some_and(|item| item.is(Concept::Container))
+            .is_some_and(is_container)
     }
 
     pub(super) fn concept_at(&self, index: usize) -> Option<Concept> {
@@ -403,7 +414,8 @@ pub(super) fn counted(text: Text<'_>, of: &[Concept]) -> Option<f64> {
                 .checked_sub(1)
                 .and_then(|at| text.items.get(at))
                 .filter(|item| item.concept().is_some_and(|concept| of.contains(&concept)));
-            if before.is_some() && of.contains(&Concept::PeopleWord) {
+            let noun_first = text.grammar.unit_order == UnitOrder::EitherSide;
+            if before.is_some() && (noun_first || of.contains(&Concept::PeopleWord)) {
                 return amount.value();
             }
             let named =

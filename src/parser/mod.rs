@@ -17,9 +17,12 @@ mod doubt;
 mod facts;
 mod harm;
 mod jar;
+mod label;
+mod language;
 mod lexicon;
 mod limits;
 mod normalize;
+mod note;
 mod number;
 mod product;
 mod scope;
@@ -29,6 +32,7 @@ mod tag;
 mod test_kit;
 mod token;
 mod topic;
+mod vocabulary;
 mod volume;
 mod well;
 mod work;
@@ -40,11 +44,13 @@ use crate::request::{Facts, Field, Product, Refusal, Request, Topic};
 
 pub use concept::Concept;
 pub use doubt::{Doubt, strength_limit};
-pub use lexicon::{Lexicon, LexiconError};
+pub use language::{Expected, recognise};
+pub use lexicon::{Lexicon, LexiconError, Overlay};
+pub use note::Note;
+pub use vocabulary::Vocabulary;
 
 use amount::{Amount, Unit};
 use facts::Text;
-use strength::{FromRange, Percentage, Percentages};
 use tag::{Item, Tag};
 
 /// A longer message is not a question to this service; it is not read at all.
@@ -73,85 +79,6 @@ pub enum Counted {
     Containers(f64),
     /// "Two of them".
     OfThem(f64),
-}
-
-/// What was noticed beside the request.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, serde::Serialize, serde::Deserialize,
-)]
-#[serde(rename_all = "snake_case")]
-pub enum Note {
-    /// Somebody is ill.
-    Ill,
-    /// Iodine for longer than a few weeks.
-    LongUse,
-    /// Which bottles are remembered, and what is left in them, is asked.
-    AsksLeft,
-    /// How much to add is asked.
-    AsksAmount,
-    /// A danger sign is told.
-    Danger,
-    /// "Double it": the water or the dose?
-    DoubleIt,
-    /// The stock solution spoken of before is to be used.
-    UsesStock,
-    /// The water is to be drunk.
-    ToDrink,
-    /// How many days it lasts is asked.
-    AsksDays,
-    /// How many people it serves is asked.
-    AsksPeople,
-    /// A tank is new or dirty: it is to be disinfected itself.
-    NewTank,
-    /// How long something that was made keeps is asked.
-    KeepsIt,
-    /// So much is gone from the remembered bottle.
-    Spent,
-    /// So much came to the remembered bottle.
-    Gained,
-    /// The bottle used last is no more.
-    BottleGone,
-    /// Nothing was put into the tested water yet.
-    NeverDosed,
-    /// Water that is not the one spoken of before.
-    OtherWater,
-    /// Blood: on the floor, or a sign of danger.
-    OfBlood,
-    /// Vomit or stools.
-    OfStools,
-    /// Somebody is spoken of.
-    OfSomebody,
-    /// "How long do I wait?": of what was answered.
-    AsksAgain,
-    /// "It is full again."
-    SaysFull,
-    /// "The same": bottle, or anything.
-    SameAsBefore,
-    /// A thing is to be made.
-    Makes,
-    /// Something is to be forgotten.
-    Forgets,
-    /// The bottle is to be remembered, beside another question.
-    Keep,
-    /// The label prints a range; its lower end was taken.
-    LowerEnd,
-    /// The last dose was not made.
-    NotMade,
-    /// It is the product that is kept, not the water.
-    OfProduct,
-    /// There is no label.
-    NoLabel,
-    /// No fire.
-    NoFire,
-    /// "My bottle": the remembered one.
-    OwnBottle,
-    /// A greeting or thanks.
-    Greeting,
-    /// Mostly words that are not known: another language, perhaps.
-    Strange,
-    /// A story about somebody, with words that are not known and nothing asked: it may be about
-    /// harm done.
-    Story,
 }
 
 /// A message, read.
@@ -192,29 +119,28 @@ pub struct Reading {
     pub also: Vec<Topic>,
 }
 
-/// Longer than a few weeks of iodine is too long (`DECISIONS.md`, BACKER-2000: three weeks).
-const IODINE_DAYS_MAX: f64 = 21.0;
-
-/// Reads a message in one language.
+/// Reads a message with the words of its language, and those that it borrows.
 #[must_use]
-pub fn read(text: &str, lexicon: &Lexicon, units: UnitSystem) -> Reading {
+pub fn read(text: &str, vocabulary: &Vocabulary<'_>, units: UnitSystem) -> Reading {
     if text.chars().count() > TEXT_MAX_CHARS {
         return Reading::default();
     }
     let plain = normalize::normalize(text);
     let tokens = token::tokenize(&plain, text.len());
-    let items = tag::tag(&tokens, lexicon);
-    let amounts = amount::amounts(&items, lexicon, units);
-    let scope = scope::Scope::of(&items);
+    let items = tag::tag(&tokens, vocabulary);
+    let grammar = vocabulary.own.grammar;
+    let amounts = amount::amounts(&items, grammar, units);
+    let scope = scope::Scope::of(&items, grammar);
     let jars = jar::jars(&items, &amounts, &scope);
     let reading = interpret(Text {
         items: &items,
         amounts: &amounts,
         scope: &scope,
         jars: jars.as_ref(),
+        grammar,
     });
     Reading {
-        also: second::questions(&items, lexicon, units, reading.request.topic),
+        also: second::questions(&items, grammar, units, reading.request.topic),
         container: container::kind(text, &items),
         ..reading
     }
@@ -240,7 +166,7 @@ fn interpret(text: Text<'_>) -> Reading {
         })
         .cloned()
         .collect();
-    let volumes = volume::volumes(text.items, &counted, text.scope);
+    let volumes = volume::volumes(text.items, &counted, text.scope, text.grammar.containers);
     if work::uses_made_stock(text, &percentages, &volumes) && !product.mentioned {
         // "1% stock, how much for 200 L": liquid chlorine of that strength.
         product.product = Some(Product::Bleach);
@@ -265,7 +191,7 @@ fn interpret(text: Text<'_>) -> Reading {
 
     let mut doubts: Vec<Doubt> = product.doubts.clone();
     doubts.extend(size.doubts.iter().copied());
-    let mut notes = notes(text);
+    let mut notes = note::notes(text);
     let mut all = Facts {
         product: product.product,
         clarity: facts::clarity(text),
@@ -341,9 +267,9 @@ fn interpret(text: Text<'_>) -> Reading {
         Err(_) => doubts.push(Doubt::TabletTwo),
     }
     if topic == Topic::Dilute {
-        set_dilution(text, &percentages, &mut all, &mut doubts);
+        label::set_dilution(text, &percentages, &mut all, &mut doubts);
     } else {
-        set_strength(text, &percentages, &mut all, &mut doubts, &mut notes);
+        label::set_strength(text, &percentages, &mut all, &mut doubts, &mut notes);
     }
     if facts::degrees_of_product(text) && all.strength_percent.is_none() {
         doubts.push(Doubt::Degrees);
@@ -368,7 +294,7 @@ fn interpret(text: Text<'_>) -> Reading {
         all.residual_mg_per_l = None;
     }
     limits::check(&mut all, &mut doubts);
-    long_use(text, &all, &mut notes);
+    note::long_use(text, &all, &mut notes);
     if matches!(topic, Topic::Stock | Topic::Supply) && all.stock_ml.is_none() {
         // "How much water can 1 litre of bleach treat?": any volume is the stock's.
         let litres = all.volume_l.or(volumes.small_litres);
@@ -421,252 +347,6 @@ fn change(text: Text<'_>) -> Option<crate::request::Change> {
         (true, _) => Some(Change::Faster),
         (false, true) => Some(Change::Weaker),
         (false, false) => None,
-    }
-}
-
-fn notes(text: Text<'_>) -> Vec<Note> {
-    [
-        (Concept::Ill, Note::Ill),
-        (Concept::Unlabelled, Note::NoLabel),
-        (Concept::NoFire, Note::NoFire),
-        (Concept::Greeting, Note::Greeting),
-        (Concept::LastsWord, Note::AsksDays),
-        (Concept::ServesWord, Note::AsksPeople),
-        (Concept::LeftInBottle, Note::AsksLeft),
-        (Concept::NotMade, Note::NotMade),
-        (Concept::Remember, Note::Keep),
-        (Concept::Forget, Note::Forgets),
-        (Concept::Blood, Note::OfBlood),
-        (Concept::VomitWord, Note::OfStools),
-        (Concept::Stools, Note::OfStools),
-        (Concept::CholeraStools, Note::OfStools),
-        (Concept::PersonNoun, Note::OfSomebody),
-        (Concept::Infant, Note::OfSomebody),
-        (Concept::Same, Note::SameAsBefore),
-        (Concept::Full, Note::SaysFull),
-        (Concept::HowLong, Note::AsksAgain),
-        (Concept::WhatToDo, Note::AsksAgain),
-        (Concept::Germ, Note::AsksAgain),
-        (Concept::HowMuch, Note::AsksAgain),
-        (Concept::MakeWord, Note::Makes),
-        (Concept::OtherWater, Note::OtherWater),
-        (Concept::Spent, Note::Spent),
-        (Concept::Gained, Note::Gained),
-        (Concept::BottleGone, Note::BottleGone),
-        (Concept::NeverDosed, Note::NeverDosed),
-        (Concept::KeepIt, Note::KeepsIt),
-        (Concept::NewTank, Note::NewTank),
-        (Concept::DoubleIt, Note::DoubleIt),
-        (Concept::ToDrink, Note::ToDrink),
-        (Concept::UsesStock, Note::UsesStock),
-        (Concept::Drink, Note::ToDrink),
-        (Concept::DrinkNow, Note::ToDrink),
-        (Concept::DangerSign, Note::Danger),
-    ]
-    .into_iter()
-    .filter(|(concept, _)| text.says(*concept))
-    .map(|(_, note)| note)
-    .chain(work::asks_amount(text).then_some(Note::AsksAmount))
-    .chain(work::keeps_product(text).then_some(Note::OfProduct))
-    .chain(topic::owns_bottle(text).then_some(Note::OwnBottle))
-    .chain(tells_a_story(text).then_some(Note::Story))
-    .chain(is_strange(text).then_some(Note::Strange))
-    .collect()
-}
-
-/// Three unknown words or more, and as many as the known ones: a word that would change
-/// everything may be among them.
-fn is_strange(text: Text<'_>) -> bool {
-    let unknown = text
-        .items
-        .iter()
-        .filter(|item| item.tag == Tag::Unknown)
-        .count();
-    let known = text
-        .items
-        .iter()
-        .filter(|item| matches!(item.tag, Tag::Concept(_) | Tag::Plain | Tag::Language(_)))
-        .filter(|item| !item.is(Concept::Percent) && !item.is(Concept::Litre))
-        .count();
-    unknown >= 3 && unknown >= known
-}
-
-fn tells_a_story(text: Text<'_>) -> bool {
-    let asks = [
-        Concept::HowMuch,
-        Concept::HowLong,
-        Concept::Treats,
-        Concept::SupplyWord,
-        Concept::FollowOn,
-        Concept::Same,
-    ]
-    .iter()
-    .any(|concept| text.says(*concept))
-        || text.items.iter().any(|item| item.is_sign(&['?']));
-    let unknown = text.items.iter().any(|item| item.tag == Tag::Unknown);
-    !asks && unknown && text.says(Concept::PersonNoun)
-}
-
-fn long_use(text: Text<'_>, all: &Facts, notes: &mut Vec<Note>) {
-    let age = text.says(Concept::Infant) || text.says(Concept::Pregnant);
-    let long = text.amounts.iter().any(|amount| {
-        matches!(amount.unit, Unit::Days(_)) && amount.value().is_some_and(|d| d > IODINE_DAYS_MAX)
-    }) || text.says(Concept::Year);
-    if long && !age && all.opened.is_none() && !text.says(Concept::Opened) {
-        notes.push(Note::LongUse);
-    }
-}
-
-fn set_strength(
-    text: Text<'_>,
-    percentages: &Percentages,
-    all: &mut Facts,
-    doubts: &mut Vec<Doubt>,
-    notes: &mut Vec<Note>,
-) {
-    // A doubtful percentage beside a good one leaves two stories: neither is taken, unless the
-    // doubtful one was only a target in ppm.
-    let spoiling: Vec<Doubt> = percentages
-        .doubts
-        .iter()
-        .copied()
-        .filter(|doubt| *doubt != Doubt::StrengthIsTarget || percentages.good.is_empty())
-        .collect();
-    if !spoiling.is_empty() {
-        doubts.extend(spoiling);
-        return;
-    }
-    let mut distinct: Vec<Percentage> = Vec::new();
-    for percentage in &percentages.good {
-        if !distinct
-            .iter()
-            .any(|other| (other.percent - percentage.percent).abs() < 1e-9)
-        {
-            distinct.push(*percentage);
-        }
-    }
-    match distinct.as_slice() {
-        [] => {}
-        // "It was washed with 0.5% solution. I have bleach": the one is not the other's.
-        [one] if of_other_solution(text, one) => doubts.push(Doubt::StrengthUnreadable),
-        [one] => {
-            let limit = all.product.map_or(limit::PERCENT, strength_limit);
-            match limit.check(one.percent) {
-                Ok(percent) => {
-                    all.strength_percent = Some(percent);
-                    if one.from_range == FromRange::LowerEnd {
-                        notes.push(Note::LowerEnd);
-                    }
-                }
-                Err(_) => doubts.push(Doubt::StrengthOutside),
-            }
-        }
-        [_, _, ..] => doubts.push(Doubt::StrengthTwo),
-    }
-}
-
-/// A solution in a sentence without the product, while another sentence names it.
-fn of_other_solution(text: Text<'_>, percentage: &Percentage) -> bool {
-    let is_solution = text
-        .items
-        .get(percentage.item + 2)
-        .is_some_and(|item| item.is(Concept::Solution));
-    if !is_solution {
-        return false;
-    }
-    let before = text.items.get(..percentage.item).unwrap_or_default();
-    let start = before
-        .iter()
-        .rposition(Item::ends_sentence)
-        .map_or(0, |at| at + 1);
-    let end = text
-        .items
-        .get(percentage.item..)
-        .and_then(|rest| rest.iter().position(Item::ends_sentence))
-        .map_or(text.items.len(), |at| percentage.item + at);
-    let names = |item: &Item| item.concept().is_some_and(product::is_product_word);
-    let inside = text.items.get(start..end).unwrap_or_default();
-    !inside.iter().any(names) && text.items.iter().any(names)
-}
-
-/// Two percentages: the weaker is wanted, the stronger is in the bottle. One: by its neighbour.
-fn set_dilution(
-    text: Text<'_>,
-    percentages: &Percentages,
-    all: &mut Facts,
-    doubts: &mut Vec<Doubt>,
-) {
-    doubts.extend(
-        percentages
-            .doubts
-            .iter()
-            .copied()
-            .filter(|doubt| *doubt != Doubt::StrengthIsTarget),
-    );
-    let mut figures: Vec<&Percentage> = percentages.good.iter().collect();
-    figures.sort_by(|a, b| a.percent.total_cmp(&b.percent));
-    match figures.as_slice() {
-        [] => {}
-        [one] => {
-            let by_product = [one.item.checked_sub(1), Some(one.item + 2)]
-                .into_iter()
-                .flatten()
-                .filter_map(|i| text.items.get(i).and_then(Item::concept))
-                .any(product::is_product_word);
-            let of_solution = (one.item..one.item + 5)
-                .filter_map(|i| text.items.get(i))
-                .take_while(|item| !item.ends_sentence() && !item.is_sign(&[',']))
-                .any(|item| item.is(Concept::Solution));
-            if by_product && !of_solution {
-                all.strength_percent = Some(one.percent);
-            } else {
-                all.target_percent = Some(one.percent);
-                if all.product == Some(Product::Bleach) && !text.says(Concept::Bleach) {
-                    // "0.5% chlorine solution" is what is wanted, not what there is.
-                    all.product = None;
-                    doubts.push(Doubt::ChlorineForm);
-                }
-            }
-        }
-        [weak, strong] => {
-            // "6% from 5% bleach" is asked about: what stands by the product is in the bottle.
-            let at = |index: Option<usize>| index.and_then(|index| text.items.get(index));
-            let names = |item: Option<&Item>| {
-                item.and_then(Item::concept)
-                    .is_some_and(|concept| product::named_by(concept).is_some())
-            };
-            let of_solution = |figure: &Percentage| {
-                at(Some(figure.item + 2)).is_some_and(|i| i.is(Concept::Solution))
-            };
-            let of_bottle = |figure: &Percentage| {
-                let behind = names(at(Some(figure.item + 2)))
-                    && !at(Some(figure.item + 3)).is_some_and(|i| i.is(Concept::Solution));
-                let from = at(figure.item.checked_sub(1)).is_some_and(|i| i.is(Concept::FromWord));
-                behind || from || (names(at(figure.item.checked_sub(1))) && !of_solution(figure))
-            };
-            let swapped = (of_bottle(weak) && !of_bottle(strong))
-                || (of_solution(strong) && !of_solution(weak));
-            let (target, strength) = if swapped {
-                (strong, weak)
-            } else {
-                (weak, strong)
-            };
-            all.target_percent = Some(target.percent);
-            all.strength_percent = Some(strength.percent);
-        }
-        // "10 L of 0.5%, the label says 5% and the shopman 4%": the weak one is wanted, and which is
-        // in the bottle is asked.
-        [weak, next, ..] if weak.percent * 3.0 <= next.percent => {
-            all.target_percent = Some(weak.percent);
-            doubts.push(Doubt::StrengthTwo);
-        }
-        _ => doubts.push(Doubt::StrengthTwo),
-    }
-    // "500 ppm hand rinse"
-    if all.target_percent.is_none()
-        && let [target] = percentages.targets.as_slice()
-    {
-        all.target_percent = Some(*target);
     }
 }
 

@@ -119,10 +119,26 @@ fn is_picture(c: char) -> bool {
         || matches!(c, '°' | '‰' | UNREADABLE | '\u{0300}'..='\u{0FFF}'))
 }
 
-/// Marks that typists leave out: Latin accents, Arabic vowel signs and the stretching bar.
+/// Marks that typists leave out: Latin accents, Arabic vowel signs, the hamza on a letter and the
+/// stretching bar, and the dot below a Devanagari letter.
 /// Vowel signs of Indic scripts are letters and stay.
 const fn is_optional_mark(c: char) -> bool {
-    matches!(c, '\u{0300}'..='\u{036F}' | '\u{064B}'..='\u{0652}' | '\u{0640}')
+    matches!(c,
+        '\u{0300}'..='\u{036F}' | '\u{064B}'..='\u{0655}' | '\u{0670}' | '\u{0640}'
+        | '\u{093C}')
+}
+
+/// Letters of one script that typists use for one another.
+const fn variant(c: char) -> Option<char> {
+    Some(match c {
+        // Dotless and Persian forms of yeh and kaf, and the feminine ending.
+        '\u{0649}' | '\u{06CC}' => '\u{064A}',
+        '\u{06A9}' => '\u{0643}',
+        '\u{0629}' => '\u{0647}',
+        // A nasal vowel's moon and its dot.
+        '\u{0901}' => '\u{0902}',
+        _ => return None,
+    })
 }
 
 /// Makes the text plain.
@@ -191,6 +207,7 @@ pub(super) fn normalize(text: &str) -> Vec<Plain> {
             for lower in part.to_lowercase() {
                 let plain = punctuation(lower)
                     .or_else(|| lookalike(lower))
+                    .or_else(|| variant(lower))
                     .unwrap_or(lower);
                 push(if is_picture(plain) { ' ' } else { plain });
             }

@@ -34,23 +34,26 @@ pub(super) enum Shape {
 }
 
 /// Which sign a locale puts before decimals.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub(super) enum DecimalSign {
     Comma,
+    /// Both are met: three digits behind one of them may be either.
+    Either,
     Point,
 }
 
 impl DecimalSign {
     const fn char(self) -> char {
         match self {
-            Self::Comma => ',',
+            Self::Comma | Self::Either => ',',
             Self::Point => '.',
         }
     }
 
     const fn other(self) -> char {
         match self {
-            Self::Comma => '.',
+            Self::Comma | Self::Either => '.',
             Self::Point => ',',
         }
     }
@@ -137,9 +140,13 @@ pub(super) fn read_figure(
             match (value, groups_of(sign.other()).as_slice()) {
                 (Some(value), [whole, decimals]) if looks_grouped(whole, decimals) => Figure {
                     value: value * 1000.0,
-                    certainty: match foreign_decimals {
-                        ForeignDecimals::Absent => Certainty::Plain,
-                        ForeignDecimals::Present => Certainty::Or(value),
+                    certainty: match (foreign_decimals, sign) {
+                        (ForeignDecimals::Absent, DecimalSign::Comma | DecimalSign::Point) => {
+                            Certainty::Plain
+                        }
+                        (ForeignDecimals::Present, _) | (_, DecimalSign::Either) => {
+                            Certainty::Or(value)
+                        }
                     },
                     shape: Shape::Whole,
                 },

@@ -6,6 +6,7 @@
 //! a denied word is not read as its affirmation.
 
 use super::concept::Concept;
+use super::lexicon::{Grammar, Negation};
 use super::tag::{Item, Tag};
 
 /// How an item stands in the message.
@@ -28,14 +29,14 @@ pub(super) struct Scope {
 }
 
 impl Scope {
-    pub(super) fn of(items: &[Item]) -> Self {
+    pub(super) fn of(items: &[Item], grammar: Grammar) -> Self {
         let mut scope = Self {
             standing: vec![Standing::Stated; items.len()],
             corrections: vec![],
         };
         scope.set_aside_told(items);
         scope.set_aside_quoted(items);
-        scope.deny(items);
+        scope.deny(items, grammar.negation);
         scope.find_corrections(items);
         scope
     }
@@ -126,10 +127,18 @@ impl Scope {
         }
     }
 
-    fn deny(&mut self, items: &[Item]) {
+    fn deny(&mut self, items: &[Item], negation: Negation) {
         for (i, item) in items.iter().enumerate() {
             if !item.is(Concept::Negation) {
                 continue;
+            }
+            match negation {
+                Negation::Before => {}
+                Negation::After => {
+                    if self.deny_before(items, i) {
+                        continue;
+                    }
+                }
             }
             let mut at = i + 1;
             let mut denied_one = false;
@@ -138,14 +147,7 @@ impl Scope {
                 if next.ends_sentence() || next.is_sign(&[',']) {
                     break;
                 }
-                let links = next.is(Concept::Or)
-                    || next.is(Concept::And)
-                    || next.is_filler()
-                    || next.is(Concept::Article)
-                    || next.is(Concept::Spoken)
-                    || next.is(Concept::Notify)
-                    || next.is(Concept::Perhaps)
-                    || next.is(Concept::Of);
+                let links = is_link(next);
                 if denied_one {
                     // "no bleach or tablets": both; anything else ends it.
                     let second = (at + 1..at + 4)
@@ -170,6 +172,38 @@ impl Scope {
         }
     }
 
+    /// Denies the nearest word before the denial, and what is joined to it: "bleach ya tablet
+    /// nahi hai". Whether there was one.
+    fn deny_before(&mut self, items: &[Item], negation: usize) -> bool {
+        let mut at = negation;
+        let mut denied_one = false;
+        for _ in 0..6 {
+            let Some(before) = at.checked_sub(1) else {
+                break;
+            };
+            let Some(item) = items.get(before) else { break };
+            if item.ends_sentence() || item.is_sign(&[',']) {
+                break;
+            }
+            // "Saaf hai ya nahi": a question.
+            if !denied_one && before + 1 == negation && item.is(Concept::Or) {
+                return true;
+            }
+            if deniable(item) && !(denied_one && !joined_before(items, at)) {
+                if self.stated(before) {
+                    self.set(before, Standing::Denied);
+                }
+                denied_one = true;
+            } else if denied_one && !item.is(Concept::Or) && !item.is(Concept::And) {
+                break;
+            } else if !denied_one && !is_link(item) {
+                break;
+            }
+            at = before;
+        }
+        denied_one
+    }
+
     fn find_corrections(&mut self, items: &[Item]) {
         for (i, item) in items.iter().enumerate() {
             let bare_no = item.is(Concept::Negation)
@@ -181,6 +215,29 @@ impl Scope {
             }
         }
     }
+}
+
+/// Words that may stand between a denial and its word.
+fn is_link(item: &Item) -> bool {
+    item.is_filler()
+        || [
+            Concept::Or,
+            Concept::And,
+            Concept::Article,
+            Concept::Spoken,
+            Concept::Notify,
+            Concept::Perhaps,
+            Concept::Of,
+        ]
+        .iter()
+        .any(|concept| item.is(*concept))
+}
+
+/// Whether the word before this place is joined to the one behind it.
+fn joined_before(items: &[Item], at: usize) -> bool {
+    items
+        .get(at)
+        .is_some_and(|item| item.is(Concept::Or) || item.is(Concept::And))
 }
 
 /// Whether a word can be denied; others only stand between the denial and its word.

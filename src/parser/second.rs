@@ -10,7 +10,7 @@ use crate::request::Topic;
 use super::amount::{self, Unit};
 use super::concept::Concept;
 use super::facts::Text;
-use super::lexicon::Lexicon;
+use super::lexicon::Grammar;
 use super::product::is_product_word;
 use super::scope::Scope;
 use super::tag::Item;
@@ -18,7 +18,7 @@ use super::tag::Item;
 /// Topics beside `first` that the message asks about.
 pub(super) fn questions(
     items: &[Item],
-    lexicon: &Lexicon,
+    grammar: Grammar,
     units: UnitSystem,
     first: Topic,
 ) -> Vec<Topic> {
@@ -57,13 +57,14 @@ pub(super) fn questions(
     }
     let mut also = Vec::new();
     for part in parts {
-        let amounts = amount::amounts(part, lexicon, units);
-        let scope = Scope::of(part);
+        let amounts = amount::amounts(part, grammar, units);
+        let scope = Scope::of(part, grammar);
         let text = Text {
             items: part,
             amounts: &amounts,
             scope: &scope,
             jars: None,
+            grammar,
         };
         if let Some(topic) = asked_by(text)
             && topic != first

@@ -1,15 +1,17 @@
 //! Tokens with their meaning in one language.
 //!
-//! In: tokens and a lexicon.
+//! In: tokens and a vocabulary.
 //! Out: items, each a figure, a concept, a sign or a word that is not known.
-//! Promises that glued and misspelt words are mended only into one known reading.
+//! Promises that glued and misspelt words are mended only into one known reading, and that a word
+//! of another language is read only where the message's own language does not know it.
 
 use std::ops::Range;
 
 use super::concept::Concept;
-use super::lexicon::{Lexicon, Meaning};
+use super::lexicon::{Found, Lexicon, Meaning, RepeatedNumber};
 use super::number::{Figure, ForeignDecimals, read_figure};
 use super::token::{Token, TokenKind};
+use super::vocabulary::Vocabulary;
 
 /// What an item is.
 #[derive(Debug, Clone, PartialEq)]
@@ -93,8 +95,12 @@ impl Item {
 struct Piece {
     text: String,
     token: usize,
+    /// The last token it covers.
+    last: usize,
     /// Not the first half of a glued word.
     continues: Continues,
+    /// What it means in another language than the message's own.
+    borrowed: Option<Meaning>,
 }
 
 #[derive(PartialEq, Eq, Clone, Copy)]
@@ -106,7 +112,8 @@ enum Continues {
 const BARRIER: &str = "\0";
 
 /// Tags the tokens.
-pub(super) fn tag(tokens: &[Token], lexicon: &Lexicon) -> Vec<Item> {
+pub(super) fn tag(tokens: &[Token], vocabulary: &Vocabulary<'_>) -> Vec<Item> {
+    let lexicon = vocabulary.own;
     let figures = tokens.iter().filter_map(|token| match &token.kind {
         TokenKind::Figure(text) => Some(text.as_str()),
         TokenKind::Date(_)
@@ -115,8 +122,9 @@ pub(super) fn tag(tokens: &[Token], lexicon: &Lexicon) -> Vec<Item> {
         | TokenKind::Unreadable
         | TokenKind::Word(_) => None,
     });
-    let foreign = ForeignDecimals::among(figures, lexicon.decimal_sign);
-    let pieces = pieces(tokens, lexicon);
+    let sign = lexicon.grammar.decimal_sign;
+    let foreign = ForeignDecimals::among(figures, sign);
+    let pieces = pieces(tokens, vocabulary);
     let words: Vec<&str> = pieces.iter().map(|piece| piece.text.as_str()).collect();
 
     let mut items = Vec::with_capacity(pieces.len());
@@ -128,36 +136,24 @@ pub(super) fn tag(tokens: &[Token], lexicon: &Lexicon) -> Vec<Item> {
         let mut taken = 1;
         let tag = match &token.kind {
             TokenKind::Date(text) => Tag::Date(text.clone()),
-            TokenKind::Figure(text) => {
-                Tag::Figure(read_figure(text, lexicon.decimal_sign, foreign))
-            }
+            TokenKind::Figure(text) => Tag::Figure(read_figure(text, sign, foreign)),
             TokenKind::Other => Tag::Other,
             TokenKind::Unreadable => Tag::Unreadable,
-            TokenKind::Sign(_) | TokenKind::Word(_) => match lexicon.find(rest) {
-                Some(found) => {
+            TokenKind::Sign(_) | TokenKind::Word(_) => {
+                let own = lexicon.find(rest).map(|found| {
                     taken = found.words;
-                    match found.meaning {
-                        Meaning::Concept(concept) => Tag::Concept(concept),
-                        Meaning::Fraction(value) => Tag::Fraction(value),
-                        Meaning::Language(tag) => Tag::Language(tag),
-                        Meaning::Number(value) => Tag::Number(value),
-                        Meaning::Plain => Tag::Plain,
-                        Meaning::Scale(value) => Tag::Scale(value),
-                    }
+                    found.meaning
+                });
+                match (own.or_else(|| piece.borrowed.clone()), &token.kind) {
+                    (Some(meaning), _) => meaning.into(),
+                    (None, TokenKind::Sign(sign)) => Tag::Sign(*sign),
+                    (None, _) => Tag::Unknown,
                 }
-                None => match token.kind {
-                    TokenKind::Sign(sign) => Tag::Sign(sign),
-                    TokenKind::Date(_)
-                    | TokenKind::Figure(_)
-                    | TokenKind::Other
-                    | TokenKind::Unreadable
-                    | TokenKind::Word(_) => Tag::Unknown,
-                },
-            },
+            }
         };
         let last = pieces
             .get(at + taken - 1)
-            .and_then(|piece| tokens.get(piece.token));
+            .and_then(|piece| tokens.get(piece.last));
         let end = last.map_or(token.span.end, |last| last.span.end);
         items.push(Item {
             tag,
@@ -170,8 +166,28 @@ pub(super) fn tag(tokens: &[Token], lexicon: &Lexicon) -> Vec<Item> {
         });
         at += taken;
     }
+    match lexicon.grammar.repeated_number {
+        // "Bees bees litre": twenty each.
+        RepeatedNumber::Each => items.dedup_by(|next, before| {
+            matches!((&next.tag, &before.tag), (Tag::Number(a), Tag::Number(b)) if a == b)
+        }),
+        RepeatedNumber::Two => {}
+    }
     settle_containers(&mut items);
     items
+}
+
+impl From<Meaning> for Tag {
+    fn from(meaning: Meaning) -> Self {
+        match meaning {
+            Meaning::Concept(concept) => Self::Concept(concept),
+            Meaning::Fraction(value) => Self::Fraction(value),
+            Meaning::Language(tag) => Self::Language(tag),
+            Meaning::Number(value) => Self::Number(value),
+            Meaning::Plain => Self::Plain,
+            Meaning::Scale(value) => Self::Scale(value),
+        }
+    }
 }
 
 /// "A 20 L can", "my can", but not "you can": a thing has something before it that counts or
@@ -221,14 +237,29 @@ fn settle_containers(items: &mut [Item]) {
 }
 
 /// Words as they are looked up: possessives trimmed, slips mended, glued words parted.
-fn pieces(tokens: &[Token], lexicon: &Lexicon) -> Vec<Piece> {
+fn pieces(tokens: &[Token], vocabulary: &Vocabulary<'_>) -> Vec<Piece> {
+    let raw: Vec<&str> = tokens
+        .iter()
+        .map(|token| match &token.kind {
+            TokenKind::Word(word) => word.as_str(),
+            TokenKind::Date(_)
+            | TokenKind::Figure(_)
+            | TokenKind::Other
+            | TokenKind::Sign(_)
+            | TokenKind::Unreadable => BARRIER,
+        })
+        .collect();
     let mut pieces = Vec::with_capacity(tokens.len());
-    for (i, token) in tokens.iter().enumerate() {
-        let mut push = |text: String, continues| {
+    let mut i = 0;
+    while let Some(token) = tokens.get(i) {
+        let mut last = i;
+        let mut push = |text: String, continues, last, borrowed| {
             pieces.push(Piece {
                 text,
                 token: i,
+                last,
                 continues,
+                borrowed,
             })
         };
         match &token.kind {
@@ -237,20 +268,30 @@ fn pieces(tokens: &[Token], lexicon: &Lexicon) -> Vec<Piece> {
                     && i.checked_sub(1)
                         .and_then(|j| tokens.get(j))
                         .is_some_and(|before| matches!(before.kind, TokenKind::Figure(_)));
-                let mut continues = Continues::No;
-                for part in look_up(word, follows_figure, lexicon) {
-                    push(part, continues);
-                    continues = Continues::Yes;
+                let rest = raw.get(i..).unwrap_or_default();
+                match look_up(word, rest, follows_figure, vocabulary) {
+                    Looked::Own(parts) => {
+                        let mut continues = Continues::No;
+                        for part in parts {
+                            push(part, continues, i, None);
+                            continues = Continues::Yes;
+                        }
+                    }
+                    Looked::Borrowed(found) => {
+                        last = i + found.words - 1;
+                        push(word.clone(), Continues::No, last, Some(found.meaning));
+                    }
                 }
             }
             // A hyphen parts words, and a figure from its unit, as a space does.
             TokenKind::Sign('-') if joins_words(tokens, i) => {}
-            TokenKind::Sign(sign) => push(sign.to_string(), Continues::No),
+            TokenKind::Sign(sign) => push(sign.to_string(), Continues::No, i, None),
             TokenKind::Date(_)
             | TokenKind::Figure(_)
             | TokenKind::Other
-            | TokenKind::Unreadable => push(BARRIER.to_owned(), Continues::No),
+            | TokenKind::Unreadable => push(BARRIER.to_owned(), Continues::No, i, None),
         }
+        i = last + 1;
     }
     pieces
 }
@@ -265,34 +306,50 @@ fn joins_words(tokens: &[Token], hyphen: usize) -> bool {
         && after.is_some_and(|token| is_word(token) && token.glued)
 }
 
-fn look_up(word: &str, follows_figure: bool, lexicon: &Lexicon) -> Vec<String> {
+/// How a word was found.
+enum Looked {
+    /// In the message's own language, as one word or several; not known, it stays as it is.
+    Own(Vec<String>),
+    /// In another language.
+    Borrowed(Found),
+}
+
+fn look_up(word: &str, rest: &[&str], follows_figure: bool, vocabulary: &Vocabulary<'_>) -> Looked {
+    let lexicon = vocabulary.own;
     if let Some(meant) = lexicon.slip(word) {
-        return vec![meant.to_owned()];
+        return Looked::Own(meant.to_vec());
     }
+    let word = lexicon.without_article(word);
     if lexicon.knows(word) {
-        return vec![word.to_owned()];
+        return Looked::Own(vec![word.to_owned()]);
     }
     if let Some(stem) = word.strip_suffix("'s").or_else(|| word.strip_suffix('\''))
         && lexicon.knows(stem)
     {
-        return vec![stem.to_owned()];
+        return Looked::Own(vec![stem.to_owned()]);
+    }
+    if let Some((little, stem)) = lexicon.cut_prefix(word) {
+        let little = little.map(str::to_owned);
+        return Looked::Own(little.into_iter().chain([stem]).collect());
+    }
+    if let Some(found) = vocabulary.common(rest) {
+        return Looked::Borrowed(found);
     }
     if let Some(parts) = part_glued(word, follows_figure, lexicon) {
-        return parts;
+        return Looked::Own(parts);
     }
-    match lexicon.mend(word) {
-        Some(mended) => vec![mended.to_owned()],
-        None => vec![word.to_owned()],
+    if let Some(mended) = lexicon.mend(word) {
+        return Looked::Own(vec![mended.to_owned()]);
+    }
+    match vocabulary.elsewhere(rest) {
+        Some(found) => Looked::Borrowed(found),
+        None => Looked::Own(vec![word.to_owned()]),
     }
 }
 
 /// `litrebucket`, or `lbucket` after a figure, in two or three words that each carry a meaning.
 fn part_glued(word: &str, follows_figure: bool, lexicon: &Lexicon) -> Option<Vec<String>> {
-    let means = |text: &str| {
-        lexicon
-            .find(&[text])
-            .is_some_and(|found| found.words == 1 && !matches!(found.meaning, Meaning::Plain))
-    };
+    let means = |text: &str| lexicon.means(text);
     let shortest_head = if follows_figure { 1 } else { 4 };
     let cuts: Vec<usize> = word.char_indices().map(|(at, _)| at).skip(1).collect();
     // The longest head first: `litrebucket` is a litre, not an l.

@@ -21,6 +21,7 @@ use super::container::{
     stray_number_before, times_after,
 };
 use super::doubt::Doubt;
+use super::lexicon::ContainerOrder;
 use super::product::is_product_word;
 use super::scope::{Scope, Standing};
 use super::tag::{GrammaticalNumber, Item, Tag};
@@ -78,7 +79,12 @@ enum Contained {
     Yes,
 }
 
-pub(super) fn volumes(items: &[Item], amounts: &[Amount], scope: &Scope) -> Volumes {
+pub(super) fn volumes(
+    items: &[Item],
+    amounts: &[Amount],
+    scope: &Scope,
+    order: ContainerOrder,
+) -> Volumes {
     let mut out = Volumes::default();
     let mut water: Vec<Mention> = Vec::new();
     let mut unreadable = false;
@@ -95,7 +101,7 @@ pub(super) fn volumes(items: &[Item], amounts: &[Amount], scope: &Scope) -> Volu
             }
             Standing::Stated => {}
         }
-        match role(items, amounts, n, system) {
+        match role(items, amounts, n, system, order) {
             Role::LabelRate => out.label_litres = amount.value(),
             Role::NotWater => {}
             Role::Stock => {
@@ -208,7 +214,13 @@ fn item_is(items: &[Item], index: Option<usize>, concept: Concept) -> bool {
         .is_some_and(|item| item.is(concept))
 }
 
-fn role(items: &[Item], amounts: &[Amount], n: usize, system: UnitSystem) -> Role {
+fn role(
+    items: &[Item],
+    amounts: &[Amount],
+    n: usize,
+    system: UnitSystem,
+    order: ContainerOrder,
+) -> Role {
     let Some(amount) = amounts.get(n) else {
         return Role::NotWater;
     };
@@ -312,7 +324,7 @@ fn role(items: &[Item], amounts: &[Amount], n: usize, system: UnitSystem) -> Rol
         None if stray_number_before(amounts, start) => return Role::Unreadable,
         None => {}
     }
-    if let Some(factor) = times_after(items, end) {
+    if let Some(factor) = times_after(items, end, order) {
         count *= factor;
         contained = Contained::Yes;
     }

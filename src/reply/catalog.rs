@@ -6,10 +6,14 @@
 //! and not half a sentence.
 
 use std::borrow::Cow;
+use std::collections::{BTreeMap, BTreeSet};
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use intl_pluralrules::{PluralCategory, PluralRuleType, PluralRules};
 use unic_langid::LanguageIdentifier;
+
+use super::wording::{Wording, wordings};
 
 /// What is wrong with a message file or a message.
 #[derive(Debug, thiserror::Error)]
@@ -36,6 +40,8 @@ pub enum CatalogError {
 /// A locale's messages, ready for writing.
 pub struct Catalog {
     bundle: FluentBundle<FluentResource>,
+    language: LanguageIdentifier,
+    wordings: BTreeMap<String, Wording>,
 }
 
 impl std::fmt::Debug for Catalog {
@@ -43,6 +49,20 @@ impl std::fmt::Debug for Catalog {
         f.debug_struct("Catalog")
             .field("locales", &self.bundle.locales)
             .finish()
+    }
+}
+
+/// Forms that only greater numbers take are of no use in a dose.
+const PLURALS_TRIED: u32 = 300;
+
+const fn name(category: PluralCategory) -> &'static str {
+    match category {
+        PluralCategory::ZERO => "zero",
+        PluralCategory::ONE => "one",
+        PluralCategory::TWO => "two",
+        PluralCategory::FEW => "few",
+        PluralCategory::MANY => "many",
+        PluralCategory::OTHER => "other",
     }
 }
 
@@ -78,13 +98,18 @@ impl Catalog {
             tag.parse().map_err(|_| CatalogError::Tag(tag.to_owned()))?;
         let resource = FluentResource::try_new(text.to_owned())
             .map_err(|(_, errors)| CatalogError::Syntax(format!("{errors:?}")))?;
-        let mut bundle = FluentBundle::new_concurrent(vec![language]);
+        let wordings = wordings(&resource);
+        let mut bundle = FluentBundle::new_concurrent(vec![language.clone()]);
         // The isolation marks would turn every SMS into UCS-2.
         bundle.set_use_isolating(false);
         bundle
             .add_resource(resource)
             .map_err(|errors| CatalogError::Syntax(format!("{errors:?}")))?;
-        Ok(Self { bundle })
+        Ok(Self {
+            bundle,
+            language,
+            wordings,
+        })
     }
 
     /// Whether a message exists.
@@ -93,6 +118,25 @@ impl Catalog {
         self.bundle
             .get_message(key)
             .is_some_and(|message| message.value().is_some())
+    }
+
+    /// All messages, without their arguments.
+    #[must_use]
+    pub fn wordings(&self) -> BTreeMap<String, Wording> {
+        self.wordings.clone()
+    }
+
+    /// The plural forms that whole numbers take in this language, by CLDR's names.
+    #[must_use]
+    pub fn plural_categories(&self) -> Vec<&'static str> {
+        let Ok(rules) = PluralRules::create(self.language.clone(), PluralRuleType::CARDINAL) else {
+            return vec!["other"];
+        };
+        let forms: BTreeSet<&'static str> = (0..=PLURALS_TRIED)
+            .filter_map(|n| rules.select(n).ok())
+            .map(name)
+            .collect();
+        forms.into_iter().collect()
     }
 
     /// A message with its arguments.

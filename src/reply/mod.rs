@@ -13,7 +13,10 @@ mod catalog;
 mod chart;
 mod phrase;
 mod segment;
+mod wording;
 mod work;
+
+use unic_langid::LanguageIdentifier;
 
 use crate::dialogue::{Answer, FirstAidFor, Reminder, Say};
 use crate::locale::Locale;
@@ -23,6 +26,7 @@ use crate::request::{Change, Product};
 pub use catalog::{Catalog, CatalogError};
 pub(crate) use chart::ChartPhrases;
 pub use segment::{Encoding, Segments, encoding, fits_one, segment};
+pub use wording::Wording;
 
 use catalog::Args;
 use phrase::Phrases;
@@ -197,24 +201,29 @@ fn set(
 ) -> Result<String, CatalogError> {
     let mut said = Vec::new();
     if let Some(tag) = language {
-        let spoken = crate::locale::Locales::embedded()
-            .ok()
-            .and_then(|locales| locales.get(tag));
-        said.push(match spoken {
-            Some((_, locale)) => phrases.message(
+        // A language that is spoken is spoken at once.
+        let lexicon = &phrases.0.lexicon;
+        said.push(if same_language(tag, lexicon.tag()) {
+            phrases.message(
                 "set-language",
-                &Args::new().text("language", locale.lexicon.name().to_owned()),
-            )?,
-            None => phrases.message(
+                &Args::new().text("language", lexicon.name().to_owned()),
+            )?
+        } else {
+            phrases.message(
                 "set-language-unknown",
                 &Args::new().text("language", tag.to_owned()),
-            )?,
+            )?
         });
     }
     if let Some(units) = units {
         said.push(phrases.plain(&format!("set-units-{}", <&str>::from(units)))?);
     }
     Ok(said.join(" "))
+}
+
+fn same_language(one: &str, other: &str) -> bool {
+    let language = |tag: &str| tag.parse::<LanguageIdentifier>().map(|tag| tag.language);
+    matches!((language(one), language(other)), (Ok(a), Ok(b)) if a == b)
 }
 
 /// The words of the terminal.

@@ -12,7 +12,7 @@ use std::path::Path;
 use std::time::Duration;
 
 use jiff::Timestamp;
-use rusqlite::{Connection, OptionalExtension, TransactionBehavior, params};
+use rusqlite::{Connection, OpenFlags, OptionalExtension, TransactionBehavior, params};
 use rusqlite_migration::{M, Migrations};
 
 use crate::dialogue::{Bottle, Person, Reminder};
@@ -21,6 +21,7 @@ use crate::dialogue::{Bottle, Person, Reminder};
 const STEPS: &[M<'static>] = &[
     M::up(include_str!("migrations/0001_person.sql")),
     M::up(include_str!("migrations/0002_bottles_and_reminders.sql")),
+    M::up(include_str!("migrations/0003_language_written.sql")),
 ];
 
 /// Another process may hold the file for a moment.
@@ -37,7 +38,7 @@ pub struct Store {
 pub struct DueReminder {
     /// Whom to write to.
     pub person: String,
-    /// The language that they set.
+    /// The language that they set, or wrote last.
     pub language: Option<String>,
     /// What was waited for; nothing if another program wrote it in a way not known here.
     pub reminder: Option<Reminder>,
@@ -139,9 +140,9 @@ impl Store {
     /// # Errors
     /// [`StoreError::Sqlite`] when the file cannot be read.
     pub fn person(&self, id: &str) -> Result<Person, StoreError> {
-        let mut statement = self
-            .connection
-            .prepare_cached("SELECT language, units, listening, talk FROM person WHERE id = ?1")?;
+        let mut statement = self.connection.prepare_cached(
+            "SELECT language, wrote, units, listening, talk FROM person WHERE id = ?1",
+        )?;
         let Some(mut person) = statement.query_row([id], record::person).optional()? else {
             return Ok(Person::default());
         };
@@ -161,6 +162,35 @@ impl Store {
         Ok(person)
     }
 
+    /// Reads a store through, and changes nothing in it.
+    ///
+    /// # Errors
+    /// [`StoreError`] when the file is no store or its pages do not hang together.
+    pub fn verify(path: &Path) -> Result<(), StoreError> {
+        let wrong = |error: String| StoreError::Open {
+            path: path.display().to_string(),
+            error,
+        };
+        let connection = Connection::open_with_flags(path, OpenFlags::SQLITE_OPEN_READ_ONLY)
+            .map_err(|error| wrong(error.to_string()))?;
+        let found: String = connection
+            .query_row("PRAGMA quick_check", [], |row| row.get(0))
+            .map_err(|error| wrong(error.to_string()))?;
+        if found != "ok" {
+            return Err(wrong(found));
+        }
+        let steps: i64 = connection
+            .query_row("PRAGMA user_version", [], |row| row.get(0))
+            .map_err(|error| wrong(error.to_string()))?;
+        if !(1..=STEPS.len() as i64).contains(&steps) {
+            return Err(wrong(format!(
+                "its version is {steps}; this program knows versions up to {}",
+                STEPS.len()
+            )));
+        }
+        Ok(())
+    }
+
     /// Takes out the reminders that are due, the oldest first, each with its person. Each is handed
     /// out once: who takes it has to send it.
     ///
@@ -176,7 +206,7 @@ impl Store {
             .transaction_with_behavior(TransactionBehavior::Immediate)?;
         let due = {
             let mut statement = transaction.prepare_cached(
-                "SELECT person_id, language, due_at, kind, wait_min
+                "SELECT person_id, COALESCE(wrote, language) AS language, due_at, kind, wait_min
                  FROM reminder JOIN person ON person.id = reminder.person_id
                  WHERE due_at <= ?1 AND (?2 IS NULL OR person_id = ?2) ORDER BY due_at",
             )?;
@@ -218,15 +248,16 @@ impl Store {
             Some(person) => {
                 transaction
                     .prepare_cached(
-                        "INSERT INTO person (id, language, units, listening, talk, seen_at)
-                         VALUES (?1, ?2, ?3, ?4, ?5, ?6)
+                        "INSERT INTO person (id, language, wrote, units, listening, talk, seen_at)
+                         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)
                          ON CONFLICT (id) DO UPDATE SET language = excluded.language,
-                             units = excluded.units, listening = excluded.listening,
+                             wrote = excluded.wrote, units = excluded.units, listening = excluded.listening,
                              talk = excluded.talk, seen_at = excluded.seen_at",
                     )?
                     .execute(params![
                         id,
                         person.language,
+                        person.wrote,
                         person.units.map(<&str>::from),
                         <&str>::from(person.listening),
                         record::talk(&person.talk)?,

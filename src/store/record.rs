@@ -1,7 +1,7 @@
 //! Rows and JSON of the store, and the way back.
 //!
 //! A row that an older or newer program wrote and this one cannot read costs the conversation,
-//! never the bottle, the units or the language.
+//! never the bottle, the units or the languages.
 
 use std::str::FromStr;
 
@@ -40,6 +40,7 @@ pub(super) fn person(row: &Row<'_>) -> rusqlite::Result<Person> {
     let word = |column: &str| row.get::<_, Option<String>>(column);
     Ok(Person {
         language: word("language")?,
+        wrote: word("wrote")?,
         units: word("units")?.and_then(|units| units.parse().ok()),
         bottles: Vec::new(),
         listening: word("listening")?

@@ -1,13 +1,21 @@
 //! A desk with a memory, for tests of messages and conversations.
 
 use std::collections::HashMap;
+use std::sync::Arc;
 
 use jiff::Timestamp;
 use matone::contract::LineOut;
 use matone::desk::{Answered, Desk};
 use matone::dialogue::Person;
+use matone::locale::{FALLBACK, Locales};
 use matone::quantity::UnitSystem;
 use serde_json::Value;
+
+/// The desk with the languages of the program.
+pub(crate) fn desk() -> Desk {
+    let locales = Locales::embedded().unwrap_or_else(|errors| panic!("{errors}"));
+    Desk::new(Arc::clone(locales), UnitSystem::Metric, FALLBACK)
+}
 
 /// A desk that remembers its people.
 pub(crate) struct Office {
@@ -17,9 +25,8 @@ pub(crate) struct Office {
 
 impl Office {
     pub(crate) fn new() -> Self {
-        let desk = Desk::new(UnitSystem::Metric).expect("the embedded locales are sound");
         Self {
-            desk,
+            desk: desk(),
             people: HashMap::new(),
         }
     }

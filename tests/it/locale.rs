@@ -1,6 +1,8 @@
 //! Every locale is whole: words for every concept, a message for everything that can be said.
 
 use matone::dialogue::Waited;
+use std::sync::Arc;
+
 use matone::locale::Locales;
 use matone::parser::{Doubt, Lexicon, LexiconError};
 use matone::request::{Field, Product, Refusal};
@@ -9,7 +11,7 @@ use strum::VariantArray;
 
 const FILE: &str = include_str!("../../locales/en/lexicon.toml");
 
-fn locales() -> &'static Locales {
+fn locales() -> &'static Arc<Locales> {
     Locales::embedded().unwrap_or_else(|error| panic!("{error}"))
 }
 
@@ -169,21 +171,28 @@ fn each_locale_says_who_has_reviewed_it() {
     }
 }
 
+fn wrong_in(lexicon: &str) -> Vec<LexiconError> {
+    Lexicon::parse(lexicon, "", &[]).err().unwrap_or_default()
+}
+
 #[test]
 fn a_lexicon_that_contradicts_itself_is_refused_by_name() {
     let twice = FILE.replace("cold = [", "cold = [\"muddy\", ");
-    match Lexicon::parse(&twice, "") {
-        Err(LexiconError::TwoMeanings { phrase, .. }) => assert_eq!(phrase, "muddy"),
+    match wrong_in(&twice).as_slice() {
+        [LexiconError::TwoMeanings { phrase, .. }] => assert_eq!(phrase, "muddy"),
         other => panic!("{other:?}"),
     }
     let unknown = FILE.replace("\nbleach = [", "\nbleech-word = [");
-    assert!(
-        matches!(Lexicon::parse(&unknown, ""), Err(LexiconError::UnknownConcept(name)) if name == "bleech-word")
-    );
+    // The words are under a name that is none, and the concept has none.
+    assert!(matches!(
+        wrong_in(&unknown).as_slice(),
+        [LexiconError::UnknownConcept(name), LexiconError::MissingConcept("bleach")]
+            if name == "bleech-word"
+    ));
     let lacking = FILE.replace("\ncold = [", "\n# cold = [");
     assert!(matches!(
-        Lexicon::parse(&lacking, ""),
-        Err(LexiconError::MissingConcept("cold"))
+        wrong_in(&lacking).as_slice(),
+        [LexiconError::MissingConcept("cold")]
     ));
 }
 

@@ -2,14 +2,14 @@
 
 use matone::contract::RequestJson;
 use matone::locale::Locales;
-use matone::parser::{Reading, read};
+use matone::parser::{Reading, Vocabulary, read};
 use matone::quantity::UnitSystem;
 use proptest::prelude::*;
 
 fn reading(text: &str) -> Reading {
     let locales = Locales::embedded().unwrap_or_else(|error| panic!("{error}"));
     let (_, english) = locales.get("en").expect("English");
-    read(text, &english.lexicon, UnitSystem::Metric)
+    read(text, &Vocabulary::of(&english.lexicon), UnitSystem::Metric)
 }
 
 fn check_volume(text: &str, litres: f64) {

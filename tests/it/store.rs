@@ -2,7 +2,6 @@
 
 use std::path::PathBuf;
 
-use matone::desk::Desk;
 use matone::dialogue::{Person, Waited};
 use matone::quantity::UnitSystem;
 use matone::request::Product;
@@ -32,7 +31,7 @@ impl Drop for Folder {
 }
 
 fn tell(store: &mut Store, id: &str, text: &str) -> String {
-    let desk = Desk::new(UnitSystem::Metric).expect("a desk");
+    let desk = crate::desk::desk();
     let person = store.person(id).expect("a person");
     let answered = desk.answer(&person, text, noon()).expect("an answer");
     store
@@ -175,9 +174,8 @@ fn a_reminder_survives_a_restart_and_is_handed_out_once() {
     assert_eq!(due.person, "ada");
     let reminder = due.reminder.expect("readable");
     assert_eq!((reminder.kind, reminder.wait_min), (Waited::Chlorine, 30));
-    let locale = Desk::new(UnitSystem::Metric)
-        .and_then(|desk| desk.locale(due.language.as_deref()))
-        .expect("a locale");
+    let desk = crate::desk::desk();
+    let locale = desk.locale(due.language.as_deref()).expect("a locale");
     let text = matone::reply::reminder(&reminder, locale).expect("a text");
     assert!(text.contains("30 min") && text.contains("Smell"), "{text}");
     assert_eq!(store.take_due(Whose::Anybody, after(31)).expect("due"), []);

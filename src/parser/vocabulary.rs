@@ -1,0 +1,72 @@
+//! The words that a message is read with: its own language's, and those it may borrow.
+//!
+//! In: the lexicons of all languages, and which one the message is in.
+//! Out: what a word means that its own language does not know.
+//! Promises that borrowed words are taken as they are written, but for slips of the language that
+//! everybody borrows from.
+
+use super::lexicon::{Found, Lexicon, Meaning};
+
+/// Shorter words mean something else in every language.
+const BORROWED_LEAST: usize = 3;
+/// Shorter words are not mended into a borrowed one.
+const MENDED_LEAST: usize = 5;
+
+/// The words that one message is read with.
+#[derive(Debug, Clone)]
+pub struct Vocabulary<'a> {
+    /// Its language.
+    pub own: &'a Lexicon,
+    /// The language that others borrow from most, unless it is the message's own.
+    pub common: Option<&'a Lexicon>,
+    /// All others.
+    pub others: Vec<&'a Lexicon>,
+}
+
+impl<'a> Vocabulary<'a> {
+    /// One language and no other.
+    #[must_use]
+    pub const fn of(own: &'a Lexicon) -> Self {
+        Self {
+            own,
+            common: None,
+            others: Vec::new(),
+        }
+    }
+
+    /// What the words say in the language that everybody borrows from.
+    pub(super) fn common(&self, words: &[&str]) -> Option<Found> {
+        self.common.and_then(|lexicon| borrowed(lexicon, words))
+    }
+
+    /// What the words say in any other language, or with a slip in the common one.
+    pub(super) fn elsewhere(&self, words: &[&str]) -> Option<Found> {
+        let by_others = self
+            .others
+            .iter()
+            .find_map(|lexicon| borrowed(lexicon, words));
+        by_others.or_else(|| {
+            let lexicon = self.common?;
+            let word = words.first()?;
+            (word.chars().count() >= MENDED_LEAST)
+                .then(|| lexicon.mend(word))
+                .flatten()
+                .and_then(|mended| borrowed(lexicon, &[mended]))
+        })
+    }
+}
+
+fn borrowed(lexicon: &Lexicon, words: &[&str]) -> Option<Found> {
+    let (first, rest) = words.split_first()?;
+    if first.chars().count() < BORROWED_LEAST {
+        return None;
+    }
+    let has_meaning = |found: &Found| found.meaning != Meaning::Plain;
+    if let Some([meant]) = lexicon.slip(first) {
+        let words: Vec<&str> = std::iter::once(meant.as_str())
+            .chain(rest.iter().copied())
+            .collect();
+        return lexicon.find(&words).filter(has_meaning);
+    }
+    lexicon.find(words).filter(has_meaning)
+}
