@@ -189,14 +189,13 @@ impl Scope {
             if !denied_one && before + 1 == negation && item.is(Concept::Or) {
                 return true;
             }
-            if deniable(item) && !(denied_one && !joined_before(items, at)) {
+            let joins = item.is(Concept::Or) || item.is(Concept::And);
+            if deniable(item) && (!denied_one || joined_before(items, at)) {
                 if self.stated(before) {
                     self.set(before, Standing::Denied);
                 }
                 denied_one = true;
-            } else if denied_one && !item.is(Concept::Or) && !item.is(Concept::And) {
-                break;
-            } else if !denied_one && !is_link(item) {
+            } else if !joins && (denied_one || !is_link(item)) {
                 break;
             }
             at = before;

@@ -22,47 +22,83 @@ pub(super) struct Sentences {
     /// Dose and wait: goes out whatever its length.
     pub(super) head: String,
     /// Everything else, the most urgent first.
-    pub(super) tail: Vec<String>,
+    pub(super) tail: Vec<Sentence>,
+}
+
+/// A sentence behind the head.
+pub(super) struct Sentence {
+    pub(super) text: String,
+    pub(super) need: Need,
+}
+
+/// Whether a sentence can wait for the second message.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Need {
+    /// What holds for other water: goes out where there is room, or the head says which water it
+    /// is for.
+    Condition,
+    /// It can wait.
+    Later,
+    /// Goes out with the head, whatever its length.
+    Urgent,
+}
+
+/// Whether the head says that it takes the water for clear.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Assumption {
+    /// It does.
+    Said,
+    /// What follows it covers cloudy water.
+    Unsaid,
 }
 
 pub(super) type Written<T> = Result<T, CatalogError>;
 
 /// A sentence that most answers of a kind share stands for its caution already.
-#[derive(Default)]
 pub(super) struct Said {
     pub(super) cautions: Vec<Caution>,
+    pub(super) assumption: Assumption,
 }
 
 impl Phrases<'_> {
-    pub(super) fn answer(self, answer: &Answer) -> Written<Sentences> {
+    pub(super) fn answer(self, answer: &Answer, assumption: Assumption) -> Written<Sentences> {
         let outcome = &answer.outcome;
-        let mut said = Said::default();
+        let mut said = Said {
+            cautions: Vec::new(),
+            assumption,
+        };
         let mut head = self.head(answer, &mut said)?;
-        let mut tail = self.beside(answer)?;
+        let mut first = self.beside(answer)?;
         let (urgent, rest): (Vec<Caution>, Vec<Caution>) = outcome
             .cautions
             .iter()
             .copied()
             .filter(|caution| !said.cautions.contains(caution))
             .partition(|caution| is_urgent(*caution));
+        let mut beside = first.len();
         for caution in urgent {
-            tail.push(self.caution(caution)?);
+            first.push(self.caution(caution)?);
         }
         let conditions = self.conditions(answer, &mut said)?;
+        let mut tail = Vec::new();
+        let mut others = Vec::new();
         match &answer.if_new_tank {
             // First things first: the dose is for when the tank is clean, and stays in one piece.
-            Some(first) if answer.extra.contains(&Extra::NewTank) => {
-                let args = self.new_tank(first)?.text("echo", self.echo(answer)?);
+            Some(tank) if answer.extra.contains(&Extra::NewTank) => {
+                let args = self
+                    .new_tank(tank)?
+                    .text("echo", self.echo(answer, assumption)?);
                 let tank = self.message("head-new-tank", &args)?;
                 let mut dose = vec![std::mem::replace(&mut head, tank)];
                 dose.extend(conditions);
-                tail.insert(0, dose.join(" "));
+                first.insert(0, dose.join(" "));
+                beside += 1;
             }
-            Some(first) => {
-                tail.extend(conditions);
-                tail.push(self.message("if-new-tank", &self.new_tank(first)?)?);
+            Some(tank) => {
+                others = conditions;
+                tail.push(self.message("if-new-tank", &self.new_tank(tank)?)?);
             }
-            None => tail.extend(conditions),
+            None => others = conditions,
         }
         tail.extend(self.particulars(answer)?);
         // What is left in the bottle comes after what the dose does not kill.
@@ -84,6 +120,26 @@ impl Phrases<'_> {
         }
         tail.extend(self.estimate(answer)?);
         tail.push(self.plain("defer")?);
+        let needing = |need: Need| move |text: String| Sentence { text, need };
+        // Nobody drinks by a dose whose caution waits for another message.
+        let first = first.into_iter().enumerate().map(|(i, text)| Sentence {
+            text,
+            need: if i >= beside {
+                Need::Urgent
+            } else {
+                Need::Later
+            },
+        });
+        // What holds for other water can only be left out of a dose: the head says which it is for.
+        let other = if answer.topic == Topic::Dose {
+            Need::Condition
+        } else {
+            Need::Later
+        };
+        let tail = first
+            .chain(others.into_iter().map(needing(other)))
+            .chain(tail.into_iter().map(needing(Need::Later)))
+            .collect();
         Ok(Sentences { head, tail })
     }
 
@@ -180,12 +236,13 @@ impl Phrases<'_> {
         Ok(sentences)
     }
 
-    pub(super) fn echo(self, answer: &Answer) -> Written<String> {
+    pub(super) fn echo(self, answer: &Answer, assumption: Assumption) -> Written<String> {
         let facts = &answer.facts;
         let system = facts.volume_system.unwrap_or_default();
         let volume = self.volume(facts.volume_l.unwrap_or_default(), system)?;
         let clarity = match facts.clarity {
             Some(clarity) => self.plain(&format!("clarity-{}", <&str>::from(clarity)))?,
+            None if assumption == Assumption::Said => self.plain("clarity-assumed")?,
             None => String::new(),
         };
         let warmth = match (facts.temperature_c, facts.chill) {
@@ -223,7 +280,7 @@ impl Phrases<'_> {
             said.cautions.push(Caution::StrainFirst);
         }
         let mut args = Args::new()
-            .text("echo", self.echo(answer)?)
+            .text("echo", self.echo(answer, said.assumption)?)
             .text("wait", self.wait(outcome)?);
         let kind = match &outcome.measure {
             Measure::ByLabel | Measure::Nothing => "label",

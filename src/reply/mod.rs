@@ -25,9 +25,10 @@ use crate::request::{Change, Product};
 
 pub use catalog::{Catalog, CatalogError};
 pub(crate) use chart::ChartPhrases;
-pub use segment::{Encoding, Segments, encoding, fits_one, segment};
+pub use segment::{Encoding, Segments, encoding, fits_one, segment, segments};
 pub use wording::Wording;
 
+use answer::{Assumption, Need};
 use catalog::Args;
 use phrase::Phrases;
 
@@ -100,21 +101,26 @@ pub fn reminder(reminder: &Reminder, locale: &Locale) -> Result<String, CatalogE
     Phrases(locale).reminder(reminder)
 }
 
-/// The head, and as many further sentences as one SMS holds beside the hint that there is more.
+/// The head, and as many further sentences as go out with it, with the hint that there is more
+/// where it has room.
 fn first_message(phrases: Phrases<'_>, answer: &Answer) -> Result<String, CatalogError> {
-    let (text, left) = split(phrases, answer)?;
-    if left.is_empty() {
-        return Ok(text);
+    let message = split(phrases, answer)?;
+    let hinted = format!("{} {}", message.text, phrases.plain("more-hint")?);
+    if message.left.is_empty() || segments(&hinted) > segments(&message.text) {
+        return Ok(message.text);
     }
-    Ok(format!("{text} {}", phrases.plain("more-hint")?))
+    Ok(hinted)
 }
 
 /// What the first SMS had no room for.
 fn rest(phrases: Phrases<'_>, answer: &Answer) -> Result<String, CatalogError> {
-    let left = match answer.facts.change {
+    let left: Vec<String> = match answer.facts.change {
         // The changed dose stood alone in its message.
-        Some(_) => phrases.answer(answer)?.tail,
-        None => split(phrases, answer)?.1,
+        Some(_) => {
+            let tail = phrases.answer(answer, Assumption::Unsaid)?.tail;
+            tail.into_iter().map(|sentence| sentence.text).collect()
+        }
+        None => split(phrases, answer)?.left,
     };
     if left.is_empty() {
         phrases.plain("nothing-more")
@@ -123,26 +129,53 @@ fn rest(phrases: Phrases<'_>, answer: &Answer) -> Result<String, CatalogError> {
     }
 }
 
-fn split(phrases: Phrases<'_>, answer: &Answer) -> Result<(String, Vec<String>), CatalogError> {
+/// A first message, and what waits for the second.
+struct Split {
+    text: String,
+    left: Vec<String>,
+}
+
+/// Fills the segments that the head needs anyway, one in most cases.
+fn split(phrases: Phrases<'_>, answer: &Answer) -> Result<Split, CatalogError> {
+    let mut sentences = phrases.answer(answer, Assumption::Unsaid)?;
+    let conditions: Vec<&str> = sentences
+        .tail
+        .iter()
+        .filter(|sentence| sentence.need != Need::Later)
+        .map(|sentence| sentence.text.as_str())
+        .collect();
+    let head = &sentences.head;
+    let with_conditions = format!("{head} {}", conditions.join(" "));
+    let all_fit = segments(&with_conditions) <= segments(head);
+    if !conditions.is_empty() && !all_fit {
+        // No room for other water: then the head says which water it is for.
+        sentences = phrases.answer(answer, Assumption::Said)?;
+    }
     let hint = phrases.plain("more-hint")?;
-    let sentences = phrases.answer(answer)?;
+    let room = segments(&sentences.head);
     let mut text = sentences.head;
     let mut left = Vec::new();
     for sentence in sentences.tail {
-        let longer = format!("{text} {sentence}");
+        let longer = format!("{text} {}", sentence.text);
         // A sentence that fits may go before a longer one that waits: both are said.
-        let fits = fits_one(&format!("{longer} {hint}"));
-        if fits {
+        let goes = match sentence.need {
+            Need::Urgent => true,
+            Need::Condition if all_fit => true,
+            Need::Condition | Need::Later => {
+                segments(&format!("{longer} {hint}")) <= segments(&text).max(room)
+            }
+        };
+        if goes {
             text = longer;
         } else {
-            left.push(sentence);
+            left.push(sentence.text);
         }
     }
     // Nobody needs a second message for the last sentence of all.
     if left == [phrases.plain("defer")?] {
         left.clear();
     }
-    Ok((text, left))
+    Ok(Split { text, left })
 }
 
 fn adjusted(phrases: Phrases<'_>, answer: &Answer, change: Change) -> Result<String, CatalogError> {
@@ -157,7 +190,7 @@ fn adjusted(phrases: Phrases<'_>, answer: &Answer, change: Change) -> Result<Str
     let text = phrases.message(
         key,
         &Args::new()
-            .text("echo", phrases.echo(answer)?)
+            .text("echo", phrases.echo(answer, Assumption::Unsaid)?)
             .text("measure", measure)
             .text("wait", wait),
     )?;

@@ -89,6 +89,16 @@ pub fn fits_one(text: &str) -> bool {
     encoding.length(text) <= encoding.budget().single
 }
 
+/// How many segments a text travels in.
+#[must_use]
+pub fn segments(text: &str) -> usize {
+    if fits_one(text) {
+        1
+    } else {
+        segment(text).parts.len()
+    }
+}
+
 /// A text, cut as it travels.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Segments {
