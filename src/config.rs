@@ -382,7 +382,7 @@ fn in_one_line(text: &str, error: &toml::de::Error) -> String {
     let line = error
         .span()
         .and_then(|span| text.get(..span.start))
-        .map_or(1, |before| before.lines().count().max(1));
+        .map_or(1, |before| before.matches('\n').count() + 1);
     let message = error.message().lines().collect::<Vec<_>>().join(" ");
     format!("line {line}: {message}")
 }

@@ -119,7 +119,7 @@ impl Desk {
             .all()
             .map(|(_, locale)| &locale.lexicon)
             .collect();
-        let found = recognise(text, &lexicons, expected).and_then(|i| lexicons.get(i));
+        let found = recognise(text, &lexicons, FALLBACK, expected).and_then(|i| lexicons.get(i));
         self.locale(Some(found.map_or(expected.tag(), |lexicon| lexicon.tag())))
     }
 

@@ -45,6 +45,8 @@ measure-drops = { $drops } ({ $ml } mL)
 measure-ml = { $ml } mL
 measure-ml-teaspoon = { $ml } mL ({ $spoons } tsp)
 measure-ml-tablespoon = { $ml } mL ({ $spoons } tbsp)
+# Said behind, where the first message had no room for spoons.
+measure-later = That is { $measure }.
 tablets = { $count-n ->
     [one] { $count } tablet
    *[other] { $count } tablets

@@ -123,7 +123,16 @@ impl Conversation<'_> {
         {
             doubts.retain(|doubt| doubt.field() != Field::TabletMg);
         }
-        let missing = order::missing(work, &facts, &notes);
+        let mut missing = order::missing(work, &facts, &notes);
+        // The label of a product that will not do is of no use.
+        let of_product = |doubt: &Doubt| doubt.field() == Field::Product;
+        if let Some(first) = missing.first_mut()
+            && *first == Field::StrengthPercent
+            && facts.product.is_none()
+            && doubts.iter().any(of_product)
+        {
+            *first = Field::Product;
+        }
         let doubtful_story = self.reading.notes.contains(&Note::Story);
         // An answer to our question may be in any words; a whole order may not.
         let strange = self.reading.notes.contains(&Note::Strange) && self.asked().is_none();

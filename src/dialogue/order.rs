@@ -100,6 +100,8 @@ fn missing_for_residual(facts: &Facts, notes: &[Note]) -> Vec<Field> {
     let mut missing = match (facts.product, facts.strength_percent) {
         // "10% hypochlorite", of which only the strength came through, is a liquid.
         (None, Some(percent)) if limit::BLEACH.check(percent).is_ok() => Vec::new(),
+        // The label's figure tells a liquid from a powder.
+        (None, None) => vec![Field::StrengthPercent],
         (None | Some(_), _) => missing_of_label(facts),
     };
     if facts.volume_l.is_none() {

@@ -162,7 +162,10 @@ impl Locale {
                 });
             })
             .ok();
-        let figures = figures(&folder.tag);
+        let figures = figures(&folder.tag).and_then(|own| match &lexicon {
+            Some(lexicon) => in_decimals_of(own, lexicon.writes_commas()),
+            None => Some(own),
+        });
         if figures.is_none() {
             errors.push(LocaleError::Figures(place()));
         }
@@ -228,6 +231,17 @@ fn figures(tag: &str) -> Option<DecimalFormatter> {
     DecimalFormatter::try_new(locale.into(), options).ok()
 }
 
+/// Where nothing is known of a language's figures, they are written with a point: then those of
+/// another language that writes decimals as this one does.
+fn in_decimals_of(own: DecimalFormatter, commas: Option<bool>) -> Option<DecimalFormatter> {
+    let half = own.format(&Decimal::from_str("0.5").ok()?).to_string();
+    match commas {
+        Some(true) if !half.contains(',') => figures("fr"),
+        Some(false) if !half.contains('.') => figures(FALLBACK),
+        Some(_) | None => Some(own),
+    }
+}
+
 /// All languages that are spoken.
 #[derive(Debug)]
 pub struct Locales {
@@ -275,11 +289,14 @@ impl Locales {
             }
         }
         let mut all = Vec::new();
-        for folder in &folders {
-            match Locale::parse(folder, &overlays) {
+        for (folder, parsed) in folders.iter().zip(parse_all(&folders, &overlays)) {
+            match parsed {
                 Ok(locale) => all.push((folder, locale)),
                 Err(wrong) => errors.extend(wrong),
             }
+        }
+        if !folders.iter().any(|folder| folder.tag == FALLBACK) {
+            errors.push(LocaleError::NoFallback);
         }
         errors.extend(compare(&all));
         if !errors.is_empty() {
@@ -319,10 +336,31 @@ impl Locales {
     }
 }
 
+/// All languages at once: a start waits for the longest and not for their sum.
+fn parse_all(folders: &[Folder], overlays: &[Overlay]) -> Vec<Result<Locale, Vec<LocaleError>>> {
+    std::thread::scope(|scope| {
+        let started: Vec<_> = folders
+            .iter()
+            .map(|folder| scope.spawn(move || Locale::parse(folder, overlays)))
+            .collect();
+        started
+            .into_iter()
+            .zip(folders)
+            .map(|(thread, folder)| {
+                // A thread that cannot go on is tried again here, where its failure is seen.
+                thread
+                    .join()
+                    .unwrap_or_else(|_| Locale::parse(folder, overlays))
+            })
+            .collect()
+    })
+}
+
 /// Every language beside the one that all are translated from.
 fn compare(all: &[(&Folder, Locale)]) -> Vec<LocaleError> {
     let Some((folder, fallback)) = all.iter().find(|(folder, _)| folder.tag == FALLBACK) else {
-        return vec![LocaleError::NoFallback];
+        // What is wrong with it has been told.
+        return Vec::new();
     };
     let fault = |folder: &Folder, fault| LocaleError::Fault {
         place: folder.place.clone(),

@@ -9,8 +9,6 @@
 //!          | number ("-" | "to") number unit          a range
 //!          | unit number                              where the locale writes units first
 //!          | "pH" ["is" | ":" …] number
-//! number   = figure [fraction] [scale] | words | fraction ["of"] ["a"] | "a" before a unit
-//! words    = word {"and" | word | scale} ["point" digits] ["and" ["a"] fraction]
 //! ```
 
 use std::ops::Range;
@@ -19,8 +17,9 @@ use crate::quantity::{UnitSystem, litres_in};
 
 use super::concept::Concept;
 use super::lexicon::{Grammar, UnitOrder};
-use super::number::{Certainty, Figure, Shape};
-use super::tag::{Item, Tag};
+use super::number::{Figure, Shape};
+use super::numeral::{and_a_fraction, number_at};
+use super::tag::Item;
 
 /// A unit, with what one of it is in the unit that the request uses.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -140,11 +139,18 @@ fn amount_at(items: &[Item], at: usize, order: UnitOrder, units: UnitSystem) -> 
     if items.get(at)?.is(Concept::PercentWord)
         && let Some(amount) = prefixed(items, at, Unit::Percent)
         && unit_at(items, amount.items.end, units).is_none()
+        && upper_end(items, amount.items.end, units).is_none()
     {
         return Some(amount);
     }
     if order == UnitOrder::EitherSide
         && let Some(amount) = unit_first(items, at, units)
+    {
+        return Some(amount);
+    }
+    if let Some(amount) = unit_and_a_half(items, at, units)
+        .or_else(|| own_gallon(items, at, units))
+        .or_else(|| bare_metre(items, at, units))
     {
         return Some(amount);
     }
@@ -166,9 +172,20 @@ fn amount_at(items: &[Item], at: usize, order: UnitOrder, units: UnitSystem) -> 
     {
         end = close;
     }
+    let between = at
+        .checked_sub(1)
+        .and_then(|before| items.get(before))
+        .is_some_and(|item| item.is(Concept::Between));
     let range = (!article)
-        .then(|| upper_end(items, end, units))
+        .then(|| upper_end(items, end, units).or_else(|| end_of_between(items, end, between)))
         .flatten()
+        // "20 al 5%" is no range.
+        .filter(|(upper, _)| {
+            let by_word = items
+                .get(end)
+                .is_some_and(|item| item.is(Concept::RangeWord));
+            !by_word || *upper >= figure.value
+        })
         // "20-20 litre ki do balti": each of them.
         .map(|(upper, end)| ((upper != figure.value).then_some(upper), end));
     let (upper, end) = match range {
@@ -202,6 +219,7 @@ fn amount_at(items: &[Item], at: usize, order: UnitOrder, units: UnitSystem) -> 
         Unit::Litres(..) => true,
         Unit::Days(days) => (7.0..365.0).contains(&days),
         Unit::Minutes(minutes) => minutes >= 60.0,
+        Unit::Metres(metres) => (metres - 1.0).abs() < f64::EPSILON,
         // "Un pour cent".
         Unit::Percent => !items.get(at + 1).is_some_and(is_bare_sign),
         _ => false,
@@ -210,6 +228,8 @@ fn amount_at(items: &[Item], at: usize, order: UnitOrder, units: UnitSystem) -> 
         return None;
     }
     let mut figure = figure;
+    let (unit, after) = system_behind(items, end, unit);
+    end = after;
     if let Some((part, after)) = and_a_fraction(items, end) {
         figure.value += part;
         end = after;
@@ -248,7 +268,7 @@ fn is_bare_sign(item: &Item) -> bool {
 }
 
 /// What a figure behind it counts, where nouns stand first: "madumu 5", "watu 60".
-fn is_counted_thing(item: &Item) -> bool {
+pub(super) fn is_counted_thing(item: &Item) -> bool {
     [
         Concept::Container,
         Concept::Family,
@@ -266,11 +286,12 @@ fn leads(items: &[Item], at: usize, units: UnitSystem) -> bool {
     let Some((_, after)) = unit_at(items, at, units) else {
         return false;
     };
-    // A sign stands behind its figure, unless nothing else is there for it.
-    if items
-        .get(at)
-        .is_some_and(|item| item.glued && is_bare_sign(item))
-    {
+    // A sign stands behind its figure, unless nothing else is there for it, and a single letter
+    // before a figure is a preposition as soon as a unit.
+    let Some(item) = items.get(at) else {
+        return false;
+    };
+    if (item.glued && is_bare_sign(item)) || item.letters == 1 {
         return false;
     }
     let Some((_, end)) = number_at(items, after) else {
@@ -285,6 +306,59 @@ fn leads(items: &[Item], at: usize, units: UnitSystem) -> bool {
     unit_at(items, end, units).is_none() || leads(items, end, units)
 }
 
+/// `litro e meio`: one and a half, and nobody says one.
+fn unit_and_a_half(items: &[Item], at: usize, units: UnitSystem) -> Option<Amount> {
+    let (unit, after) = unit_at(items, at, units)?;
+    let whole = match unit {
+        Unit::Litres(litres, _) => litres >= 0.9,
+        Unit::Metres(metres) => metres >= 0.9,
+        Unit::Minutes(minutes) => minutes >= 60.0,
+        _ => false,
+    };
+    let (part, end) = and_a_fraction(items, after).filter(|_| whole)?;
+    Some(Amount {
+        figure: Figure::plain(1.0 + part, Shape::Words),
+        upper: None,
+        unit,
+        items: at..end,
+        origin: Origin::Written,
+    })
+}
+
+/// "My gallon is full of spring water": one, unless its size is told.
+fn own_gallon(items: &[Item], at: usize, units: UnitSystem) -> Option<Amount> {
+    let gallon = items.get(at + 1).filter(|item| item.is(Concept::Gallon))?;
+    let (unit, end) = unit_at(items, at + 1, units)?;
+    let sized = items
+        .iter()
+        .any(|item| item.is(Concept::Litre) || item.is(Concept::Container));
+    let owned = items.get(at)?.is(Concept::Possessive) && !sized && !gallon.glued;
+    owned.then_some(Amount {
+        figure: Figure::plain(1.0, Shape::Words),
+        upper: None,
+        unit,
+        items: at..end,
+        origin: Origin::Written,
+    })
+}
+
+/// `qutruha mitr`: a metre across, and nobody says one.
+fn bare_metre(items: &[Item], at: usize, units: UnitSystem) -> Option<Amount> {
+    let (unit, end) = unit_at(items, at, units)?;
+    let measured = at
+        .checked_sub(1)
+        .and_then(|before| items.get(before))
+        .is_some_and(|item| item.is(Concept::Wide) || item.is(Concept::WaterDepth));
+    let numbered = number_at(items, end).is_some();
+    (unit == Unit::Metres(1.0) && measured && !numbered).then_some(Amount {
+        figure: Figure::plain(1.0, Shape::Words),
+        upper: None,
+        unit,
+        items: at..end,
+        origin: Origin::Article,
+    })
+}
+
 /// `lita 20`, `asilimia 5`, `%5`: the unit first.
 fn unit_first(items: &[Item], at: usize, units: UnitSystem) -> Option<Amount> {
     if !leads(items, at, units) {
@@ -296,9 +370,7 @@ fn unit_first(items: &[Item], at: usize, units: UnitSystem) -> Option<Amount> {
         figure.value = -figure.value;
     }
     let mut upper = None;
-    if items.get(end).is_some_and(joins_range)
-        && let Some((other, after)) = upper_end(items, end, units)
-    {
+    if let Some((other, after)) = upper_end(items, end, units) {
         upper = Some(other);
         end = after;
     }
@@ -306,6 +378,7 @@ fn unit_first(items: &[Item], at: usize, units: UnitSystem) -> Option<Amount> {
         figure.value += part;
         end = after;
     }
+    let (unit, end) = system_behind(items, end, unit);
     Some(Amount {
         figure,
         upper,
@@ -313,6 +386,26 @@ fn unit_first(items: &[Item], at: usize, units: UnitSystem) -> Option<Amount> {
         items: at..end,
         origin: Origin::Written,
     })
+}
+
+/// `galones imperiales`: whose gallons, where the word stands behind.
+fn system_behind(items: &[Item], end: usize, unit: Unit) -> (Unit, usize) {
+    let told = items.get(end).and_then(|item| match item.concept() {
+        Some(Concept::ImperialWord) => Some(UnitSystem::Imperial),
+        Some(Concept::UsWord) => Some(UnitSystem::Us),
+        _ => None,
+    });
+    let ratio = litres_in::IMPERIAL_GALLON / litres_in::US_GALLON;
+    match (unit, told) {
+        (Unit::Litres(litres, UnitSystem::Us), Some(UnitSystem::Imperial)) => {
+            (Unit::Litres(litres * ratio, UnitSystem::Imperial), end + 1)
+        }
+        (Unit::Litres(litres, UnitSystem::Imperial), Some(UnitSystem::Us)) => {
+            (Unit::Litres(litres / ratio, UnitSystem::Us), end + 1)
+        }
+        (Unit::Litres(_, read), Some(system)) if read == system => (unit, end + 1),
+        _ => (unit, end),
+    }
 }
 
 fn prefixed(items: &[Item], at: usize, unit: Unit) -> Option<Amount> {
@@ -346,13 +439,24 @@ fn joins_range(item: &Item) -> bool {
 /// "4 and 5%" is no single figure either).
 fn upper_end(items: &[Item], at: usize, units: UnitSystem) -> Option<(f64, usize)> {
     let joint = items.get(at)?;
-    let (upper, end) = number_at(items, at + 1)?;
+    // "20 ou de 25 litros".
+    let of = joint.is(Concept::Or) && items.get(at + 1).is_some_and(|item| item.is(Concept::Of));
+    let (upper, end) = number_at(items, if of { at + 2 } else { at + 1 })?;
     let and_percent = joint.is(Concept::And)
         && unit_at(items, end, units).is_some_and(|(unit, _)| unit == Unit::Percent);
     (joins_range(joint) || joint.is(Concept::Or) || and_percent)
         .then(|| upper.certain())
         .flatten()
         .map(|upper| (upper, end))
+}
+
+/// "Between 10 and 20 litres".
+fn end_of_between(items: &[Item], at: usize, between: bool) -> Option<(f64, usize)> {
+    if !between || !items.get(at)?.is(Concept::And) {
+        return None;
+    }
+    let (upper, end) = number_at(items, at + 1)?;
+    upper.certain().map(|upper| (upper, end))
 }
 
 fn repeated_in_brackets(items: &[Item], at: usize) -> Option<(f64, usize)> {
@@ -364,215 +468,6 @@ fn repeated_in_brackets(items: &[Item], at: usize) -> Option<(f64, usize)> {
         .get(end)?
         .is_sign(&[')'])
         .then_some((figure.value, end + 1))
-}
-
-/// `and a half` behind a unit: "a litre and a half".
-fn and_a_fraction(items: &[Item], at: usize) -> Option<(f64, usize)> {
-    if !items.get(at)?.is(Concept::And) {
-        return None;
-    }
-    let after_article = if items.get(at + 1)?.is(Concept::Article) {
-        at + 2
-    } else {
-        at + 1
-    };
-    if let Some(Tag::Fraction(value)) = items.get(after_article).map(|item| &item.tag) {
-        return Some((*value, after_article + 1));
-    }
-    None
-}
-
-/// The number that begins at an item.
-pub(super) fn number_at(items: &[Item], at: usize) -> Option<(Figure, usize)> {
-    let item = items.get(at)?;
-    match &item.tag {
-        Tag::Unreadable => Some((Figure::GARBLED, at + 1)),
-        Tag::Figure(figure) => Some(figure_at(items, at, *figure)),
-        Tag::Number(_) | Tag::Scale(_) => words_at(items, at),
-        Tag::Fraction(value) => Some(fraction_of(items, at + 1, *value)),
-        Tag::Concept(Concept::Article) => match items.get(at + 1).map(|item| &item.tag) {
-            Some(Tag::Scale(_)) => words_at(items, at + 1),
-            // "a couple of", and "a five litre can".
-            Some(Tag::Number(_)) => words_at(items, at + 1).map(|(figure, end)| {
-                let of = items.get(end).is_some_and(|item| item.is(Concept::Of));
-                (figure, if of { end + 1 } else { end })
-            }),
-            Some(Tag::Fraction(value)) => Some(fraction_of(items, at + 2, *value)),
-            _ => Some((Figure::plain(1.0, Shape::Words), at + 1)),
-        },
-        Tag::Concept(_)
-        | Tag::Date(_)
-        | Tag::Language(_)
-        | Tag::Other
-        | Tag::Plain
-        | Tag::Sign(_)
-        | Tag::Unknown => None,
-    }
-}
-
-/// "half", "half a", "quarter of a".
-fn fraction_of(items: &[Item], mut end: usize, value: f64) -> (Figure, usize) {
-    let of = items.get(end).is_some_and(|item| item.is(Concept::Of));
-    let article_at = if of { end + 1 } else { end };
-    if items
-        .get(article_at)
-        .is_some_and(|item| item.is(Concept::Article))
-    {
-        end = article_at + 1;
-    }
-    if let Some(Tag::Scale(scale)) = items.get(end).map(|item| &item.tag) {
-        return (Figure::plain(value * scale, Shape::Words), end + 1);
-    }
-    (Figure::plain(value, Shape::Words), end)
-}
-
-fn figure_at(items: &[Item], at: usize, figure: Figure) -> (Figure, usize) {
-    let mut figure = figure;
-    let mut end = at + 1;
-    if figure.shape == Shape::Fraction && figure.value < 1.0 {
-        let (_, end) = fraction_of(items, end, figure.value);
-        return (figure, end);
-    }
-    if let Some(item) = items.get(end) {
-        match &item.tag {
-            // 2 1/2
-            Tag::Figure(part)
-                if part.shape == Shape::Fraction
-                    && part.value < 1.0
-                    && figure.shape == Shape::Whole =>
-            {
-                figure.value += part.value;
-                end += 1;
-            }
-            // 10 000: digits in groups; with other digits it could be two figures.
-            Tag::Figure(group)
-                if figure.shape == Shape::Whole
-                    && group.shape == Shape::Whole
-                    && !item.glued
-                    && item.span.len() == 3
-                    && figure.value < 1000.0
-                    && figure.value >= 1.0
-                    && group.certainty == Certainty::Plain =>
-            {
-                let grouped = figure.value * 1000.0 + group.value;
-                figure = if group.value == 0.0 {
-                    Figure {
-                        value: grouped,
-                        ..figure
-                    }
-                } else {
-                    Figure {
-                        value: group.value,
-                        certainty: Certainty::Or(grouped),
-                        ..figure
-                    }
-                };
-                end += 1;
-            }
-            Tag::Scale(scale) => {
-                figure.value *= scale;
-                if let Certainty::Or(other) = figure.certainty {
-                    figure.certainty = Certainty::Or(other * scale);
-                }
-                end += 1;
-            }
-            Tag::Fraction(value) if figure.shape == Shape::Whole => {
-                // "3 quarters"
-                figure.value *= value;
-                end += 1;
-            }
-            _ => {}
-        }
-    }
-    if let Some((part, after)) = and_a_fraction(items, end) {
-        figure.value += part;
-        end = after;
-    }
-    (figure, end)
-}
-
-fn words_at(items: &[Item], at: usize) -> Option<(Figure, usize)> {
-    let mut total = 0.0;
-    let mut current: Option<f64> = None;
-    let mut end = at;
-    while let Some(item) = items.get(end) {
-        match &item.tag {
-            Tag::Number(value) => {
-                let fits = current.is_none_or(|current| {
-                    (current % 100.0 == 0.0 && current >= 100.0)
-                        || (current % 10.0 == 0.0
-                            && (20.0..100.0).contains(&(current % 100.0))
-                            && *value < 10.0)
-                });
-                if !fits {
-                    break;
-                }
-                current = Some(current.unwrap_or(0.0) + value);
-            }
-            Tag::Scale(scale) if *scale < 1000.0 => {
-                current = Some(current.unwrap_or(1.0) * scale);
-            }
-            Tag::Scale(scale) => {
-                total += current.take().unwrap_or(1.0) * scale;
-            }
-            Tag::Concept(Concept::And)
-                if (total > 0.0 || current.is_some_and(|current| current >= 100.0))
-                    && matches!(
-                        items.get(end + 1).map(|item| &item.tag),
-                        Some(Tag::Number(_))
-                    ) => {}
-            _ => break,
-        }
-        end += 1;
-    }
-    if end == at {
-        return None;
-    }
-    let mut value = total + current.unwrap_or(0.0);
-    if items
-        .get(end)
-        .is_some_and(|item| item.is(Concept::DecimalWord))
-    {
-        let mut place = 0.1;
-        let mut digit_at = end + 1;
-        while let Some(digit) = items.get(digit_at).and_then(|item| match item.tag {
-            Tag::Number(digit) if digit < 10.0 => Some(digit),
-            Tag::Concept(Concept::Article) if place == 0.1 => Some(1.0),
-            Tag::Figure(figure) if figure.value < 10.0 && place == 0.1 => Some(figure.value),
-            _ => None,
-        }) {
-            value += digit * place;
-            place /= 10.0;
-            digit_at += 1;
-        }
-        if place == 0.1 {
-            // "point twenty-five"
-            if let Some(Tag::Number(tens)) = items.get(digit_at).map(|item| &item.tag) {
-                let (decimals, after) = words_at(items, digit_at)
-                    .map_or((*tens, digit_at + 1), |(figure, after)| {
-                        (figure.value, after)
-                    });
-                value += decimals / 100.0;
-                end = after;
-            }
-        } else {
-            end = digit_at;
-        }
-        // Decimal places added one by one leave noise in the last bits.
-        value = (value * 1e6).round() / 1e6;
-    }
-    if let Some(Tag::Fraction(part)) = items.get(end).map(|item| &item.tag)
-        && (0.0..10.0).contains(&value)
-        && value > 0.0
-    {
-        let (figure, end) = fraction_of(items, end + 1, value * part);
-        return Some((figure, end));
-    }
-    if let Some((part, after)) = and_a_fraction(items, end) {
-        value += part;
-        end = after;
-    }
-    Some((Figure::plain(value, Shape::Words), end))
 }
 
 /// The unit that begins at an item.
@@ -656,4 +551,18 @@ fn unit_at(items: &[Item], at: usize, units: UnitSystem) -> Option<(Unit, usize)
         Concept::Teaspoon | Concept::Tablespoon => Some((Unit::Spoon, at + 1)),
         _ => None,
     }
+}
+
+/// Whether a word is a unit of volume or strength.
+pub(super) const fn is_unit(concept: Concept) -> bool {
+    matches!(
+        concept,
+        Concept::CubicMetre
+            | Concept::Gallon
+            | Concept::Litre
+            | Concept::Milligram
+            | Concept::Millilitre
+            | Concept::Percent
+            | Concept::PercentWord
+    )
 }

@@ -104,6 +104,8 @@ pub enum Concept {
     Homonym,
     Hour,
     HowLong,
+    /// A word that means household bleach by itself, and chlorine beside tablets.
+    HouseholdChlorine,
     HowMuch,
     Hypochlorite,
     Ill,
@@ -300,6 +302,7 @@ impl Concept {
             Self::CholeraStools => Some(Self::Spill),
             Self::VomitWord => Some(Self::Ill),
             Self::Bottle => Some(Self::Container),
+            Self::HouseholdChlorine => Some(Self::Bleach),
             Self::DosedState => Some(Self::TreatedWater),
             Self::DrinkNow => Some(Self::Faster),
             Self::Stabilised => Some(Self::PoolProduct),

@@ -3,10 +3,11 @@
 //! In: items, amounts, and which amount is a volume.
 //! Out: the container it is the size of, and the count that stands with it.
 
-use super::amount::{Amount, Origin, Unit, number_at};
+use super::amount::{Amount, Origin, Unit, is_counted_thing};
 use super::concept::Concept;
-use super::lexicon::ContainerOrder;
+use super::lexicon::{ContainerOrder, UnitOrder};
 use super::number::Shape;
+use super::numeral::number_at;
 use super::tag::{GrammaticalNumber, Item};
 
 /// Words that may stand between a container and its size.
@@ -54,7 +55,11 @@ pub(super) fn container_before(
         let counted_gallon = item.is(Concept::Gallon) && next_to_it;
         if item.is(Concept::Container) || bare_gallon || counted_gallon {
             let covering = amounts.iter().find(|other| {
-                (other.items.end == before || other.items.end == before + 1)
+                let of = other.items.end + 1 == before
+                    && items
+                        .get(other.items.end)
+                        .is_some_and(|item| item.is(Concept::Of));
+                (other.items.end == before || other.items.end == before + 1 || of)
                     && matches!(other.unit, Unit::Pieces | Unit::Litres(..))
                     && other.origin == Origin::Written
             });
@@ -70,7 +75,7 @@ pub(super) fn container_before(
                 .filter(|other| matches!(other.unit, Unit::Pieces) || other.items.end == before + 1)
                 .or_else(further)
                 .and_then(|other| other.figure.certain())
-                .filter(|count| (1.0..=10_000.0).contains(count));
+                .filter(|count| is_count(*count));
             return Some((before, count));
         }
         // "Madumu matano ya lita 20": the count behind the container.
@@ -83,10 +88,7 @@ pub(super) fn container_before(
                 .get(thing)
                 .is_some_and(|item| item.is(Concept::Container))
         {
-            let count = count
-                .figure
-                .certain()
-                .filter(|count| (1.0..=10_000.0).contains(count));
+            let count = count.figure.certain().filter(|count| is_count(*count));
             return Some((thing, count));
         }
         if item.ends_sentence() || !is_link(item) {
@@ -95,6 +97,11 @@ pub(super) fn container_before(
         at = before;
     }
     None
+}
+
+/// Two cans, two and a half; 4.6 is no number of cans.
+fn is_count(count: f64) -> bool {
+    (1.0..=10_000.0).contains(&count) && (count * 2.0).fract() == 0.0
 }
 
 fn gallon_is_unit(amounts: &[Amount], index: usize) -> bool {
@@ -123,9 +130,24 @@ pub(super) fn count_before(items: &[Item], amounts: &[Amount], n: usize) -> Opti
     container_follows(items, amount.items.end).then_some(directly)
 }
 
-/// A number directly before a volume, other than a 2 or a 4 that stands for "to" or "for".
-pub(super) fn stray_number_before(amounts: &[Amount], start: usize) -> bool {
-    amounts.iter().any(|other| {
+/// A number directly before a volume, other than a 2 or a 4 that stands for "to" or "for", and
+/// other than one that counts the thing before it where nouns stand first.
+pub(super) fn stray_number_before(
+    items: &[Item],
+    amounts: &[Amount],
+    start: usize,
+    order: UnitOrder,
+) -> bool {
+    let counts = |other: &Amount| {
+        order == UnitOrder::EitherSide
+            && other
+                .items
+                .start
+                .checked_sub(1)
+                .and_then(|before| items.get(before))
+                .is_some_and(is_counted_thing)
+    };
+    amounts.iter().filter(|other| !counts(other)).any(|other| {
         let word = other.figure.shape == Shape::Whole
             && (other.figure.value == 2.0 || other.figure.value == 4.0);
         other.items.end == start && matches!(other.unit, Unit::Pieces) && !word

@@ -9,9 +9,10 @@ use crate::quantity::limit;
 use crate::request::{AtHand, Chill, Clarity, Height, Person, Product, Purpose, Sky};
 
 use super::Counted;
-use super::amount::{Amount, Unit, number_at};
+use super::amount::{Amount, Unit};
 use super::concept::Concept;
 use super::lexicon::{Adjectives, Grammar, UnitOrder};
+use super::numeral::number_at;
 use super::scope::{Scope, Standing};
 use super::tag::{Item, Tag};
 
@@ -36,6 +37,15 @@ impl Text<'_> {
     /// Whether a concept stands in the message, however it stands.
     pub(super) fn mentions(&self, concept: Concept) -> bool {
         self.items.iter().any(|item| item.is(concept))
+    }
+
+    /// Where a concept is said or told of, and not denied.
+    pub(super) fn told(&self, concept: Concept) -> impl Iterator<Item = usize> + '_ {
+        self.items
+            .iter()
+            .enumerate()
+            .filter(move |(i, item)| item.is(concept) && self.scope.at(*i) != Standing::Denied)
+            .map(|(i, _)| i)
     }
 
     /// Where a concept is said.

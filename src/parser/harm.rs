@@ -5,6 +5,7 @@
 
 use super::concept::Concept;
 use super::product::is_product_word;
+use super::scope::Standing;
 use super::tag::Item;
 use super::topic::{SHORT, Signals};
 
@@ -29,42 +30,41 @@ impl Signals<'_> {
         // "Ate, …" at the head is how somebody is addressed.
         let addressed =
             |place: usize| place == 0 && text.items.get(1).is_some_and(|next| next.is_sign(&[',']));
-        let mouthfuls = text.places(Concept::Mouthful);
-        let swallowed = text
-            .places(Concept::Swallowed)
-            .chain(mouthfuls)
-            .any(|place| {
-                if addressed(place) {
+        // Whoever tells it and whenever it was: somebody may be hurt.
+        let mouthfuls = text.told(Concept::Mouthful);
+        let swallowed = text.told(Concept::Swallowed).chain(mouthfuls).any(|place| {
+            if addressed(place) {
+                return false;
+            }
+            for at in place + 1..(place + 10).min(text.items.len()) {
+                let Some(item) = text.items.get(at) else {
+                    break;
+                };
+                // "Bleach ke do ghoont pi liye.": what was swallowed stands before.
+                if item.ends_sentence() {
+                    break;
+                }
+                if item.is(Concept::Water) || item.is(Concept::TreatedWater) {
                     return false;
                 }
-                for at in place + 1..(place + 10).min(text.items.len()) {
-                    let Some(item) = text.items.get(at) else {
-                        break;
-                    };
-                    if item.ends_sentence()
-                        || item.is(Concept::Water)
-                        || item.is(Concept::TreatedWater)
-                    {
-                        return false;
-                    }
-                    if is_product(at) {
-                        return !made_water_of(at);
-                    }
+                if is_product(at) {
+                    return !made_water_of(at);
                 }
-                let before = (place.saturating_sub(8)..place)
-                    .rev()
-                    .take_while(|at| {
-                        text.items.get(*at).is_some_and(|item| {
-                            !item.ends_sentence()
-                                && !item.is(Concept::Water)
-                                && !item.is(Concept::TreatedWater)
-                        })
+            }
+            let before = (place.saturating_sub(8)..place)
+                .rev()
+                .take_while(|at| {
+                    text.items.get(*at).is_some_and(|item| {
+                        !item.ends_sentence()
+                            && !item.is(Concept::Water)
+                            && !item.is(Concept::TreatedWater)
                     })
-                    .any(is_product);
-                let about_water = text.mentions(Concept::Water) || self.volumes.mentioned;
-                // "My child swallowed it": of nothing else is there talk.
-                before || (!about_water && !self.says(Concept::Ill) && self.words() <= SHORT * 2)
-            });
+                })
+                .any(is_product);
+            let about_water = text.mentions(Concept::Water) || self.volumes.mentioned;
+            // "My child swallowed it": of nothing else is there talk.
+            before || (!about_water && !self.says(Concept::Ill) && self.words() <= SHORT * 2)
+        });
         // Nobody drinks 20 L of bleach: that is water to be drunk.
         let of_water = self.dose_is_complete()
             && self
@@ -94,18 +94,21 @@ impl Signals<'_> {
                 }
                 false
             });
-        let product = self.product_stated();
+        let told = |concept: Concept| text.told(concept).next().is_some();
+        let product = self.text.items.iter().enumerate().any(|(i, item)| {
+            item.concept().is_some_and(is_product_word) && text.scope.at(i) != Standing::Denied
+        });
         let mixture = self.any(&[Concept::Acid, Concept::Ammonia, Concept::Mix]);
         let washing_only = self.any(&[Concept::Washing, Concept::Wound])
             && !self.any(&[Concept::Splashed, Concept::OnBody]);
         swallowed
             || about_to_drink
-            || (product && self.any(&[Concept::Remedy, Concept::Poisoned]))
-            || (self.says(Concept::OnBody)
+            || (product && (told(Concept::Remedy) || told(Concept::Poisoned)))
+            || (told(Concept::OnBody)
                 && !washing_only
                 && (product || self.says(Concept::Splashed) || self.words() <= SHORT * 2))
             || (product && self.any(&[Concept::Eye, Concept::Skin]) && self.says(Concept::Splashed))
-            || (self.says(Concept::Inhaled)
+            || (told(Concept::Inhaled)
                 && (product || mixture || text.places(Concept::Inhaled).count() > 1))
     }
 

@@ -24,6 +24,7 @@ mod limits;
 mod normalize;
 mod note;
 mod number;
+mod numeral;
 mod product;
 mod scope;
 mod second;
@@ -166,7 +167,7 @@ fn interpret(text: Text<'_>) -> Reading {
         })
         .cloned()
         .collect();
-    let volumes = volume::volumes(text.items, &counted, text.scope, text.grammar.containers);
+    let volumes = volume::volumes(text.items, &counted, text.scope, text.grammar);
     if work::uses_made_stock(text, &percentages, &volumes) && !product.mentioned {
         // "1% stock, how much for 200 L": liquid chlorine of that strength.
         product.product = Some(Product::Bleach);
@@ -283,6 +284,11 @@ fn interpret(text: Text<'_>) -> Reading {
     }
     doubts.extend(volumes.doubts.iter().copied());
     if topic == Topic::Residual {
+        // "Chlorine 0.1, how much to add": most have a bottle, and its label's figure tells.
+        if doubts.contains(&Doubt::ChlorineForm) {
+            doubts.retain(|doubt| *doubt != Doubt::ChlorineForm);
+            all.product = Some(Product::Bleach);
+        }
         // A reading in mg/L is no strength that somebody wants.
         doubts.retain(|doubt| *doubt != Doubt::StrengthIsTarget);
     }

@@ -29,6 +29,9 @@ const ZEROS: &[u32] = &[
 
 /// The digit's script (its run's zero) and value.
 fn digit(c: char) -> Option<(u32, char)> {
+    if !c.is_numeric() {
+        return None;
+    }
     let code = u32::from(c);
     ZEROS
         .iter()
@@ -178,7 +181,7 @@ pub(super) fn normalize(text: &str) -> Vec<Plain> {
         }
         match c {
             // m³ is a unit; any other raised or lowered digit is not a number to act on.
-            '³' if last == Some('m') => {
+            '³' if matches!(last, Some('m' | 'م')) => {
                 push('3');
                 continue;
             }
@@ -218,6 +221,11 @@ pub(super) fn normalize(text: &str) -> Vec<Plain> {
 
 /// A word of a locale file, made plain in the same way.
 pub(super) fn normalize_word(text: &str) -> String {
+    // Most words of a locale file are plain already.
+    let is_plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, ' ' | '-' | '\'');
+    if text.chars().all(is_plain) {
+        return text.to_ascii_lowercase();
+    }
     normalize(text)
         .into_iter()
         .map(|plain| plain.char)

@@ -112,7 +112,12 @@ pub(super) fn read_figure(
             _ => Figure::GARBLED,
         };
     }
-    let text = text.replace('\'', if sign == DecimalSign::Point { "," } else { "." });
+    // 1'000 groups, whatever the locale.
+    let text = match text.split_once('\'') {
+        Some(_) if is_grouping(&text.split('\'').collect::<Vec<_>>()) => text.replace('\'', ""),
+        Some(_) => text.replace('\'', if sign == DecimalSign::Point { "," } else { "." }),
+        None => text.to_owned(),
+    };
     let groups_of = |separator: char| -> Vec<&str> { text.split(separator).collect() };
     let own = text.matches(sign.char()).count();
     let foreign = text.matches(sign.other()).count();

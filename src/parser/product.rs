@@ -9,10 +9,7 @@ use super::concept::Concept;
 use super::doubt::Doubt;
 use super::scope::Scope;
 use super::strength::Percentages;
-use super::tag::Item;
-
-/// Above this a chlorine product is not a liquid.
-const LIQUID_MAX_PERCENT: f64 = 15.0;
+use super::tag::{Item, Tag};
 
 /// What the product words of a message say.
 #[derive(Debug, Default)]
@@ -95,6 +92,9 @@ pub(super) fn product(items: &[Item], scope: &Scope, percentages: &Percentages) 
             (true, true) => reading.doubts.push(Doubt::TwoProducts),
             (false, false) => reading.doubts.push(Doubt::TabletForm),
         }
+    } else if has(Concept::Tablet) && named == [Product::Bleach] && !says_bleach(items, scope) {
+        // "Tabletas de 8,5 mg de cloro".
+        named = vec![Product::Nadcc];
     } else if has(Concept::Tablet) && named == [Product::Bleach] {
         named.clear();
         reading.doubts.push(Doubt::BleachTablet);
@@ -111,10 +111,11 @@ pub(super) fn product(items: &[Item], scope: &Scope, percentages: &Percentages) 
         named = vec![Product::CalciumHypochlorite];
     } else if named.is_empty() && chlorine_word && !has(Concept::PoolProduct) {
         match strongest {
-            Some(percent) if percent <= LIQUID_MAX_PERCENT => named.push(Product::Bleach),
+            // More than a liquid can have is asked about, as its strength.
+            Some(_) => named.push(Product::Bleach),
             // "Chlorine solution": a liquid.
             None if has(Concept::Solution) => named.push(Product::Bleach),
-            Some(_) | None => reading.doubts.push(Doubt::ChlorineForm),
+            None => reading.doubts.push(Doubt::ChlorineForm),
         }
     } else if named.is_empty() && has(Concept::Iodine) {
         reading.doubts.push(Doubt::IodineForm);
@@ -141,6 +142,14 @@ pub(super) fn product(items: &[Item], scope: &Scope, percentages: &Percentages) 
         reading.product = None;
     }
     reading
+}
+
+/// Whether bleach is named by a word that means nothing else.
+fn says_bleach(items: &[Item], scope: &Scope) -> bool {
+    items
+        .iter()
+        .enumerate()
+        .any(|(i, item)| item.tag == Tag::Concept(Concept::Bleach) && scope.stated(i))
 }
 
 fn powder(strongest: Option<f64>) -> Option<Product> {

@@ -6,7 +6,7 @@
 //! a denied word is not read as its affirmation.
 
 use super::concept::Concept;
-use super::lexicon::{Grammar, Negation};
+use super::lexicon::{Grammar, Negation, UnitOrder};
 use super::tag::{Item, Tag};
 
 /// How an item stands in the message.
@@ -36,7 +36,7 @@ impl Scope {
         };
         scope.set_aside_told(items);
         scope.set_aside_quoted(items);
-        scope.deny(items, grammar.negation);
+        scope.deny(items, grammar);
         scope.find_corrections(items);
         scope
     }
@@ -127,12 +127,14 @@ impl Scope {
         }
     }
 
-    fn deny(&mut self, items: &[Item], negation: Negation) {
+    fn deny(&mut self, items: &[Item], grammar: Grammar) {
         for (i, item) in items.iter().enumerate() {
             if !item.is(Concept::Negation) {
                 continue;
             }
-            match negation {
+            match grammar.negation {
+                // "Turbia no: clara."
+                Negation::Before if self.deny_adjective(items, i) => continue,
                 Negation::Before => {}
                 Negation::After => {
                     if self.deny_before(items, i) {
@@ -147,7 +149,8 @@ impl Scope {
                 if next.ends_sentence() || next.is_sign(&[',']) {
                     break;
                 }
-                let links = is_link(next);
+                // "Does not suck and has sunken eyes": the denial ends before the joint.
+                let links = is_link(next) && (at == i + 1 || !next.is(Concept::And));
                 if denied_one {
                     // "no bleach or tablets": both; anything else ends it.
                     let second = (at + 1..at + 4)
@@ -159,7 +162,13 @@ impl Scope {
                     at = second + 1;
                     continue;
                 }
-                if deniable(next) {
+                // "Si lita 20": the unit is denied with its figure.
+                let unit_of_next = grammar.unit_order == UnitOrder::EitherSide
+                    && next.concept().is_some_and(super::amount::is_unit)
+                    && items.get(at + 1).is_some_and(deniable);
+                if unit_of_next {
+                    self.set(at, Standing::Denied);
+                } else if deniable(next) {
                     if self.stated(at) {
                         self.set(at, Standing::Denied);
                     }
@@ -170,6 +179,26 @@ impl Scope {
                 at += 1;
             }
         }
+    }
+
+    /// "Cloudy no: clear": the denial behind a word for clarity, and nothing behind the denial.
+    fn deny_adjective(&mut self, items: &[Item], negation: usize) -> bool {
+        let ends = items
+            .get(negation + 1)
+            .is_none_or(|next| next.is_sign(&[':', ',', '.', '-', ';', '!']));
+        // "Is it clear? No."
+        let asked = |at: &usize| !items.get(*at).is_some_and(|item| item.is_sign(&['?']));
+        let mut back = (negation.saturating_sub(2)..negation).rev();
+        let Some(before) = back.find(asked).filter(|_| ends) else {
+            return false;
+        };
+        let told = items
+            .get(before)
+            .is_some_and(|item| item.is(Concept::Clear) || item.is(Concept::Cloudy));
+        if told {
+            self.set(before, Standing::Denied);
+        }
+        told
     }
 
     /// Denies the nearest word before the denial, and what is joined to it: "bleach ya tablet
@@ -195,6 +224,8 @@ impl Scope {
                     self.set(before, Standing::Denied);
                 }
                 denied_one = true;
+            } else if !denied_one && item.concept().is_some_and(super::amount::is_unit) {
+                // "5% wala nahi": the figure is denied with its unit.
             } else if !joins && (denied_one || !is_link(item)) {
                 break;
             }
@@ -222,7 +253,10 @@ fn is_link(item: &Item) -> bool {
         || [
             Concept::Or,
             Concept::And,
+            Concept::AddWord,
             Concept::Article,
+            Concept::RangeWord,
+            Concept::SettingsWord,
             Concept::Spoken,
             Concept::Notify,
             Concept::Perhaps,

@@ -85,6 +85,18 @@ pub(super) fn percentages(items: &[Item], amounts: &[Amount], scope: &Scope) -> 
             found.doubts.push(Doubt::StrengthUnreadable);
             continue;
         }
+        // "2 5%": two and a half, or a two that stands for something else?
+        let torn = amounts.iter().any(|other| {
+            other.unit == Unit::Pieces
+                && other.items.end == start
+                && other.items.len() == 1
+                && other.figure.shape == Shape::Whole
+                && other.figure.value < 10.0
+        });
+        if torn && amount.figure.shape == Shape::Whole && amount.figure.value < 10.0 {
+            found.doubts.push(Doubt::StrengthUnreadable);
+            continue;
+        }
         // 5.250% can only be five and a quarter.
         let Some(value) = amount
             .figure
@@ -99,7 +111,7 @@ pub(super) fn percentages(items: &[Item], amounts: &[Amount], scope: &Scope) -> 
             found.doubts.push(Doubt::StrengthBound);
             continue;
         }
-        if nearby(items, amount, Concept::Perhaps, 3, 3) {
+        if nearby(items, amount, Concept::Perhaps, 5, 3) {
             found.doubts.push(Doubt::StrengthGuessed);
             continue;
         }
@@ -200,7 +212,11 @@ fn loose_signs(items: &[Item], amounts: &[Amount], scope: &Scope) -> Vec<Doubt> 
         let behind_a_word = i
             .checked_sub(1)
             .and_then(|before| items.get(before))
-            .is_some_and(|before| matches!(before.tag, Tag::Unknown | Tag::Unreadable));
+            .is_some_and(|before| match before.tag {
+                Tag::Unknown | Tag::Unreadable => true,
+                Tag::Plain => item.glued,
+                _ => false,
+            });
         if item.is(Concept::Percent) && !covered(i) && scope.stated(i) && behind_a_word {
             doubts.push(Doubt::StrengthUnreadable);
         }

@@ -7,9 +7,11 @@
 
 use std::ops::Range;
 
+use strsim::osa_distance;
+
 use super::concept::Concept;
 use super::lexicon::{Found, Lexicon, Meaning, RepeatedNumber};
-use super::number::{Figure, ForeignDecimals, read_figure};
+use super::number::{Certainty, DecimalSign, Figure, ForeignDecimals, Shape, read_figure};
 use super::token::{Token, TokenKind};
 use super::vocabulary::Vocabulary;
 
@@ -40,6 +42,8 @@ pub(super) struct Item {
     /// Bytes of the text as typed.
     pub(super) span: Range<usize>,
     pub(super) glued: bool,
+    /// How many letters it is written with; none for signs and figures.
+    pub(super) letters: usize,
     pub(super) negative: bool,
     /// Whether a container's word speaks of one or of several.
     pub(super) number: GrammaticalNumber,
@@ -144,6 +148,16 @@ pub(super) fn tag(tokens: &[Token], vocabulary: &Vocabulary<'_>) -> Vec<Item> {
                     taken = found.words;
                     found.meaning
                 });
+                // A sign that a list of plain words happens to hold is a sign.
+                let own = own.filter(|meaning| {
+                    let parts = matches!(token.kind, TokenKind::Sign('.' | ',' | ';' | '?' | '!'));
+                    *meaning != Meaning::Plain || !parts
+                });
+                // Outside its phrases a word may be another language's.
+                let own = match (own, &piece.borrowed) {
+                    (Some(Meaning::Plain), Some(borrowed)) if taken == 1 => Some(borrowed.clone()),
+                    (own, _) => own,
+                };
                 match (own.or_else(|| piece.borrowed.clone()), &token.kind) {
                     (Some(meaning), _) => meaning.into(),
                     (None, TokenKind::Sign(sign)) => Tag::Sign(*sign),
@@ -159,12 +173,16 @@ pub(super) fn tag(tokens: &[Token], vocabulary: &Vocabulary<'_>) -> Vec<Item> {
             tag,
             span: token.span.start..end,
             glued: token.glued || piece.continues == Continues::Yes,
+            letters: piece.text.chars().filter(|c| c.is_alphabetic()).count(),
             negative: token.negative,
             number: GrammaticalNumber::Singular,
             month: lexicon.month(&piece.text),
             ordinal: lexicon.ordinal(&piece.text),
         });
         at += taken;
+    }
+    if lexicon.grammar.decimal_sign == DecimalSign::Comma {
+        join_thousands(&mut items);
     }
     match lexicon.grammar.repeated_number {
         // "Bees bees litre": twenty each.
@@ -187,6 +205,38 @@ impl From<Meaning> for Tag {
             Meaning::Plain => Self::Plain,
             Meaning::Scale(value) => Self::Scale(value),
         }
+    }
+}
+
+/// "2 500 litres", "1 800 m": the space parts thousands where the comma parts decimals.
+fn join_thousands(items: &mut Vec<Item>) {
+    let joined = |items: &[Item], at: usize| {
+        let [thousands, rest, unit] = items.get(at..at + 3)? else {
+            return None;
+        };
+        let (Tag::Figure(thousands), Tag::Figure(units)) = (&thousands.tag, &rest.tag) else {
+            return None;
+        };
+        let whole =
+            |figure: &Figure| figure.shape == Shape::Whole && figure.certainty == Certainty::Plain;
+        let grouped = whole(thousands)
+            && whole(units)
+            && (1.0..1000.0).contains(&thousands.value)
+            && rest.span.len() == 3
+            && !rest.glued
+            && (unit.is(Concept::Litre) || unit.is(Concept::Metre));
+        grouped.then_some(thousands.value * 1000.0 + units.value)
+    };
+    let mut at = 0;
+    while at < items.len() {
+        if let Some(value) = joined(items, at) {
+            let rest = items.remove(at + 1);
+            if let Some(item) = items.get_mut(at) {
+                item.tag = Tag::Figure(Figure::plain(value, Shape::Whole));
+                item.span.end = rest.span.end;
+            }
+        }
+        at += 1;
     }
 }
 
@@ -277,6 +327,9 @@ fn pieces(tokens: &[Token], vocabulary: &Vocabulary<'_>) -> Vec<Piece> {
                             continues = Continues::Yes;
                         }
                     }
+                    Looked::InAPhrase(word, elsewhere) => {
+                        push(word, Continues::No, i, elsewhere);
+                    }
                     Looked::Borrowed(found) => {
                         last = i + found.words - 1;
                         push(word.clone(), Continues::No, last, Some(found.meaning));
@@ -308,6 +361,8 @@ fn joins_words(tokens: &[Token], hyphen: usize) -> bool {
 
 /// How a word was found.
 enum Looked {
+    /// Only in phrases of the message's own language, and perhaps by itself in another.
+    InAPhrase(String, Option<Meaning>),
     /// In the message's own language, as one word or several; not known, it stays as it is.
     Own(Vec<String>),
     /// In another language.
@@ -320,8 +375,17 @@ fn look_up(word: &str, rest: &[&str], follows_figure: bool, vocabulary: &Vocabul
         return Looked::Own(meant.to_vec());
     }
     let word = lexicon.without_article(word);
-    if lexicon.knows(word) {
+    // Nobody finds "strip" of "test strip" in Swahili while the message is in English.
+    let is_common = vocabulary.common.is_none();
+    if lexicon.has_alone(word) || (is_common && lexicon.knows(word)) {
         return Looked::Own(vec![word.to_owned()]);
+    }
+    if lexicon.knows(word) {
+        let elsewhere = vocabulary
+            .common(&[word])
+            .or_else(|| vocabulary.others(&[word]))
+            .map(|found| found.meaning);
+        return Looked::InAPhrase(word.to_owned(), elsewhere);
     }
     if let Some(stem) = word.strip_suffix("'s").or_else(|| word.strip_suffix('\''))
         && lexicon.knows(stem)
@@ -329,7 +393,9 @@ fn look_up(word: &str, rest: &[&str], follows_figure: bool, vocabulary: &Vocabul
         return Looked::Own(vec![stem.to_owned()]);
     }
     if let Some((little, stem)) = lexicon.cut_prefix(word) {
-        let little = little.map(str::to_owned);
+        let little = little
+            .filter(|little| lexicon.joins(little))
+            .map(str::to_owned);
         return Looked::Own(little.into_iter().chain([stem]).collect());
     }
     if let Some(found) = vocabulary.common(rest) {
@@ -338,12 +404,19 @@ fn look_up(word: &str, rest: &[&str], follows_figure: bool, vocabulary: &Vocabul
     if let Some(parts) = part_glued(word, follows_figure, lexicon) {
         return Looked::Own(parts);
     }
-    if let Some(mended) = lexicon.mend(word) {
+    let mended = lexicon.mend(word);
+    let near = |mended: &&str| osa_distance(word, mended) <= 1;
+    if let Some(mended) = mended.filter(near) {
         return Looked::Own(vec![mended.to_owned()]);
     }
-    match vocabulary.elsewhere(rest) {
-        Some(found) => Looked::Borrowed(found),
-        None => Looked::Own(vec![word.to_owned()]),
+    // Another language's word as it is written is likelier than two slips.
+    if let Some(found) = vocabulary.others(rest) {
+        return Looked::Borrowed(found);
+    }
+    match (mended, vocabulary.common_mended(word)) {
+        (Some(mended), _) => Looked::Own(vec![mended.to_owned()]),
+        (None, Some(found)) => Looked::Borrowed(found),
+        (None, None) => Looked::Own(vec![word.to_owned()]),
     }
 }
 

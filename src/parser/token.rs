@@ -50,7 +50,7 @@ static SHAPES: LazyLock<Regex> = LazyLock::new(|| {
         r"|(?P<clock>\b\d{1,2}:\d{2}(?::\d{2})?(?:\s?[ap]\.?m\b)?|\b\d{1,2}\s?(?:am|pm)\b|\b\d{1,2} ?o'clock)",
         r"|(?P<ordinal>\b\d{1,2}(?:st|nd|rd|th)\b)",
         r"|(?P<figure>\d+(?:[.,']+\d+)*(?:e\+?\d+\b|(?:/\d+)?))",
-        r"|(?P<cubic>(?:c|d)?m3\b)",
+        r"|(?P<cubic>(?:(?:c|d)?m|م)3\b)",
         r"|(?P<word>[\p{L}\p{M}]+(?:'[\p{L}\p{M}]+)*)",
         r"|(?P<sign>[^\s])",
     );

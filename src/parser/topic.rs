@@ -97,6 +97,10 @@ impl Signals<'_> {
 
     /// The short words of an SMS service, said without figures.
     fn command(&self) -> Option<Topic> {
+        // "And?"
+        if self.words() == 1 && self.says(Concept::And) {
+            return Some(Topic::More);
+        }
         let first = |concepts: &[Concept]| {
             self.text
                 .items
@@ -370,7 +374,7 @@ impl Signals<'_> {
             // A product by itself is a question about it, or the answer to one of ours.
             return true;
         }
-        let rate = drops && self.says(Concept::Per);
+        let rate = drops && self.text.mentions(Concept::Per);
         if (rate || (drops || told) && (asks || figures)) && !self.says(Concept::Greeting) {
             return true;
         }

@@ -8,7 +8,9 @@
 use super::lexicon::{Found, Lexicon, Meaning};
 
 /// Shorter words mean something else in every language.
-const BORROWED_LEAST: usize = 3;
+const COMMON_LEAST: usize = 3;
+/// The same, of languages that fewer people borrow from.
+const BORROWED_LEAST: usize = 4;
 /// Shorter words are not mended into a borrowed one.
 const MENDED_LEAST: usize = 5;
 
@@ -36,37 +38,42 @@ impl<'a> Vocabulary<'a> {
 
     /// What the words say in the language that everybody borrows from.
     pub(super) fn common(&self, words: &[&str]) -> Option<Found> {
-        self.common.and_then(|lexicon| borrowed(lexicon, words))
+        let lexicon = self.common?;
+        borrowed(lexicon, words, COMMON_LEAST)
     }
 
-    /// What the words say in any other language, or with a slip in the common one.
-    pub(super) fn elsewhere(&self, words: &[&str]) -> Option<Found> {
-        let by_others = self
-            .others
+    /// What the words say in any other language.
+    pub(super) fn others(&self, words: &[&str]) -> Option<Found> {
+        self.others
             .iter()
-            .find_map(|lexicon| borrowed(lexicon, words));
-        by_others.or_else(|| {
-            let lexicon = self.common?;
-            let word = words.first()?;
-            (word.chars().count() >= MENDED_LEAST)
-                .then(|| lexicon.mend(word))
-                .flatten()
-                .and_then(|mended| borrowed(lexicon, &[mended]))
-        })
+            .find_map(|lexicon| borrowed(lexicon, words, BORROWED_LEAST))
+    }
+
+    /// What a word with a slip says in the common language.
+    pub(super) fn common_mended(&self, word: &str) -> Option<Found> {
+        let lexicon = self.common?;
+        (word.chars().count() >= MENDED_LEAST)
+            .then(|| lexicon.mend(word))
+            .flatten()
+            .and_then(|mended| borrowed(lexicon, &[mended], COMMON_LEAST))
     }
 }
 
-fn borrowed(lexicon: &Lexicon, words: &[&str]) -> Option<Found> {
+/// The meaning of words whose first has so many letters at least, as it is written or by a slip
+/// that the language lists.
+fn borrowed(lexicon: &Lexicon, words: &[&str], least: usize) -> Option<Found> {
     let (first, rest) = words.split_first()?;
-    if first.chars().count() < BORROWED_LEAST {
+    if first.chars().count() < least {
         return None;
     }
     let has_meaning = |found: &Found| found.meaning != Meaning::Plain;
-    if let Some([meant]) = lexicon.slip(first) {
-        let words: Vec<&str> = std::iter::once(meant.as_str())
-            .chain(rest.iter().copied())
-            .collect();
-        return lexicon.find(&words).filter(has_meaning);
+    match lexicon.slip(first) {
+        Some([meant]) => {
+            let words: Vec<&str> = std::iter::once(meant.as_str())
+                .chain(rest.iter().copied())
+                .collect();
+            lexicon.find(&words).filter(has_meaning)
+        }
+        Some(_) | None => lexicon.find(words).filter(has_meaning),
     }
-    lexicon.find(words).filter(has_meaning)
 }

@@ -21,7 +21,7 @@ use super::container::{
     stray_number_before, times_after,
 };
 use super::doubt::Doubt;
-use super::lexicon::ContainerOrder;
+use super::lexicon::{Adjectives, Grammar, UnitOrder};
 use super::product::is_product_word;
 use super::scope::{Scope, Standing};
 use super::tag::{GrammaticalNumber, Item, Tag};
@@ -44,11 +44,16 @@ pub(super) struct Volumes {
     pub(super) label_litres: Option<f64>,
     /// Product in stock, mL.
     pub(super) stock_ml: Option<f64>,
+    /// A gallon or less, and the product right behind it: of the product, where that is asked.
+    pub(super) of_product_l: Option<f64>,
     /// Less than can be treated: of a product it is an amount all the same.
     pub(super) small_litres: Option<f64>,
     /// Whether any volume at all was read, in whatever role.
     pub(super) mentioned: bool,
 }
+
+/// Larger bottles of a product are seldom sold, L.
+const BOTTLE_MAX_L: f64 = 5.0;
 
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Role {
@@ -83,7 +88,7 @@ pub(super) fn volumes(
     items: &[Item],
     amounts: &[Amount],
     scope: &Scope,
-    order: ContainerOrder,
+    grammar: Grammar,
 ) -> Volumes {
     let mut out = Volumes::default();
     let mut water: Vec<Mention> = Vec::new();
@@ -101,7 +106,7 @@ pub(super) fn volumes(
             }
             Standing::Stated => {}
         }
-        match role(items, amounts, n, system, order) {
+        match role(items, amounts, n, system, grammar) {
             Role::LabelRate => out.label_litres = amount.value(),
             Role::NotWater => {}
             Role::Stock => {
@@ -137,6 +142,13 @@ pub(super) fn volumes(
         return out;
     }
     out.each_litres = water.first().map(|mention| mention.each);
+    if let [mention] = water.as_slice() {
+        let product = items
+            .get(mention.end)
+            .and_then(Item::concept)
+            .is_some_and(is_product_word);
+        out.of_product_l = (product && mention.each <= BOTTLE_MAX_L).then_some(mention.litres);
+    }
     match part_filled(items, scope) {
         // "A 1 litre bottle of bleach, half full".
         Some(part) if water.is_empty() => {
@@ -160,7 +172,14 @@ pub(super) fn volumes(
         }
         None => {}
     }
-    multiply_each(items, amounts, &mut water);
+    if let Err(doubt) = multiply_each(items, amounts, scope, &mut water) {
+        out.doubts.push(doubt);
+        return out;
+    }
+    if is_counted_apart(items, amounts, &water, grammar.unit_order) {
+        out.doubts.push(Doubt::VolumeUncounted);
+        return out;
+    }
     if is_uncounted(items, scope, &water) {
         out.doubts.push(Doubt::VolumeUncounted);
         return out;
@@ -193,19 +212,29 @@ pub(super) fn volumes(
     out
 }
 
-/// "Two cans of ten litres and one of five": five of what?
+/// "Two cans of ten litres and one of five", "two cans of ten and one of five litres": ten or five
+/// of what?
 fn has_unsized_rest(items: &[Item], amounts: &[Amount], scope: &Scope) -> bool {
-    amounts.windows(2).any(|pair| match pair {
-        [count, size] => {
-            count.unit == Unit::Pieces
-                && size.unit == Unit::Pieces
-                && count.items.end + 1 == size.items.start
-                && item_is(items, Some(count.items.end), Concept::Of)
-                && item_is(items, count.items.start.checked_sub(1), Concept::And)
-                && scope.stated(size.items.start)
-        }
-        _ => false,
-    })
+    let unsized_can = amounts.iter().any(|size| {
+        let start = size.items.start;
+        size.unit == Unit::Pieces
+            && scope.stated(start)
+            && item_is(items, start.checked_sub(1), Concept::Of)
+            && item_is(items, start.checked_sub(2), Concept::Container)
+            && !item_is(items, Some(size.items.end), Concept::Container)
+    });
+    unsized_can
+        || amounts.windows(2).any(|pair| match pair {
+            [count, size] => {
+                count.unit == Unit::Pieces
+                    && size.unit == Unit::Pieces
+                    && count.items.end + 1 == size.items.start
+                    && item_is(items, Some(count.items.end), Concept::Of)
+                    && item_is(items, count.items.start.checked_sub(1), Concept::And)
+                    && scope.stated(size.items.start)
+            }
+            _ => false,
+        })
 }
 
 fn item_is(items: &[Item], index: Option<usize>, concept: Concept) -> bool {
@@ -219,7 +248,7 @@ fn role(
     amounts: &[Amount],
     n: usize,
     system: UnitSystem,
-    order: ContainerOrder,
+    grammar: Grammar,
 ) -> Role {
     let Some(amount) = amounts.get(n) else {
         return Role::NotWater;
@@ -274,7 +303,17 @@ fn role(
     {
         return Role::NotWater;
     }
-    if is_stock(items, amounts, n) {
+    // "De galon 20 lit": the gallon is the can, and its litres are told.
+    let next = amounts.get(n + 1).filter(|next| {
+        next.items.start == end
+            || (next.items.start == end + 1 && item_is(items, Some(end), Concept::Of))
+    });
+    if system != UnitSystem::Metric
+        && next.is_some_and(|next| matches!(next.unit, Unit::Litres(_, UnitSystem::Metric)))
+    {
+        return Role::NotWater;
+    }
+    if is_stock(items, amounts, n, grammar) {
         return Role::Stock;
     }
     let Some(each) = amount.value() else {
@@ -283,11 +322,34 @@ fn role(
     if count_is_a_word(items, amounts, start, end) || part_of_it(items, amounts, n) {
         return Role::Unreadable;
     }
-    // "500 ml bleach 5%": what there is of it, or how much water? Nobody fetches so little.
+    // "Mere paas 10 litre bleach hai, tanki me kitna": the tank's size is not told.
     let of_product = items
         .get(end)
         .and_then(Item::concept)
         .is_some_and(is_product_word);
+    let sized = |i: usize| {
+        amounts.iter().any(|other| {
+            matches!(other.unit, Unit::Litres(..))
+                && (other.items.start.saturating_sub(3)..=other.items.end).contains(&i)
+        })
+    };
+    let elsewhere = items
+        .iter()
+        .enumerate()
+        .any(|(i, item)| item.is(Concept::Container) && !sized(i));
+    // "I have 5 L bleach 4%. How much of it goes into the water?"
+    let sentence_end = (end..items.len()).find(|i| items.get(*i).is_some_and(Item::ends_sentence));
+    let asked_later = sentence_end.is_some_and(|stop| {
+        items
+            .iter()
+            .skip(stop)
+            .any(|item| item.is(Concept::HowMuch) || item.is(Concept::AskToAdd))
+    });
+    let bottle = amount.value().is_some_and(|litres| litres <= BOTTLE_MAX_L);
+    if of_product && (elsewhere || (bottle && asked_later)) {
+        return Role::Stock;
+    }
+    // "500 ml bleach 5%": what there is of it, or how much water? Nobody fetches so little.
     if each < 1.0 && of_product && !items.iter().any(|item| item.is(Concept::Water)) {
         return Role::Stock;
     }
@@ -301,6 +363,35 @@ fn role(
     {
         return Role::NotWater;
     }
+    // "Six (unknown word) of 25 litres": of what there are six is not for us to say.
+    let of = item_is(items, before, Concept::Of);
+    let named = start.checked_sub(if of { 2 } else { 1 });
+    let counted_unknown = named
+        .filter(|at| {
+            items.get(*at).is_some_and(|item| {
+                item.tag == Tag::Unknown && item.letters > 1 || (of && item.tag == Tag::Plain)
+            })
+        })
+        .is_some_and(|at| {
+            amounts.iter().any(|other| {
+                other.unit == Unit::Pieces
+                    && other.items.end == at
+                    && other.figure.certain().is_some_and(|count| count >= 2.0)
+            })
+        });
+    if counted_unknown {
+        return Role::Unreadable;
+    }
+    // "20+20 L", "10 and 20 L": one of them has no unit.
+    let added = before
+        .and_then(|i| items.get(i))
+        .is_some_and(|item| item.is_sign(&['+']) || item.is(Concept::And))
+        && amounts
+            .iter()
+            .any(|other| other.unit == Unit::Pieces && other.items.end + 1 == start);
+    if added {
+        return Role::Unreadable;
+    }
     // "less than 20 L" is no figure to act on.
     let bound = before
         .and_then(|i| items.get(i))
@@ -311,20 +402,24 @@ fn role(
     // A litre that is only the size of a gallon can: "gallon 20 L".
     let mut contained = Contained::Loose;
     let mut count = 1.0;
+    let mut by_container = None;
     if let Some((_, counted)) = container_before(items, amounts, n) {
         contained = Contained::Yes;
+        by_container = counted;
         count = counted.unwrap_or(1.0);
     }
-    match count_before(items, amounts, n) {
+    match count_before(items, amounts, n).filter(|_| by_container.is_none()) {
         Some(factor) => {
             count *= factor;
             contained = Contained::Yes;
         }
         // "Twenty-twelve litres": a number that counts nothing stands before the figure.
-        None if stray_number_before(amounts, start) => return Role::Unreadable,
+        None if stray_number_before(items, amounts, start, grammar.unit_order) => {
+            return Role::Unreadable;
+        }
         None => {}
     }
-    if let Some(factor) = times_after(items, end, order) {
+    if let Some(factor) = times_after(items, end, grammar.containers) {
         count *= factor;
         contained = Contained::Yes;
     }
@@ -375,7 +470,7 @@ fn follows_measure(amounts: &[Amount], n: usize) -> bool {
 }
 
 /// `20 L of 5% bleach`, `a 5 L can of bleach`, `the bleach jug is 5 L`, `bottle of bleach 500 ml`.
-fn is_stock(items: &[Item], amounts: &[Amount], n: usize) -> bool {
+fn is_stock(items: &[Item], amounts: &[Amount], n: usize, grammar: Grammar) -> bool {
     let Some(amount) = amounts.get(n) else {
         return false;
     };
@@ -451,8 +546,27 @@ fn is_stock(items: &[Item], amounts: &[Amount], n: usize) -> bool {
         at = before;
     }
     match (container_at, product_at) {
-        // "the bleach jug is 5 L"
-        (Some(container), Some(product)) if product + 1 == container => true,
+        // "the bleach jug is 5 L", "bleach ki botal 1 L"; but "javel bidon 25 L" is two things.
+        (Some(container), Some(product))
+            if grammar.adjectives == Adjectives::BeforeNoun
+                && (product + 1 == container
+                    || (product + 2 == container
+                        && item_is(items, Some(product + 1), Concept::Determiner))) =>
+        {
+            true
+        }
+        // "Boutèy javèl la se 1 lit, doum dlo a se 100 lit", where nothing joins the two.
+        (Some(container), Some(product))
+            if grammar.adjectives == Adjectives::AfterNoun
+                && product == container + 1
+                && amounts
+                    .iter()
+                    .filter(|other| matches!(other.unit, Unit::Litres(..)))
+                    .count()
+                    > 1 =>
+        {
+            true
+        }
         // "bottle of bleach 500 ml"
         (Some(container), Some(product)) => {
             product == container + 2
@@ -465,10 +579,15 @@ fn is_stock(items: &[Item], amounts: &[Amount], n: usize) -> bool {
 }
 
 /// `three jerrycans … each is 20 L`: the count stands in another sentence.
-fn multiply_each(items: &[Item], amounts: &[Amount], water: &mut [Mention]) {
-    let [mention] = water else { return };
+fn multiply_each(
+    items: &[Item],
+    amounts: &[Amount],
+    scope: &Scope,
+    water: &mut [Mention],
+) -> Result<(), Doubt> {
+    let [mention] = water else { return Ok(()) };
     if (mention.litres - mention.each).abs() > f64::EPSILON {
-        return;
+        return Ok(());
     }
     let each_by_it = [
         mention.item.checked_sub(1),
@@ -480,9 +599,9 @@ fn multiply_each(items: &[Item], amounts: &[Amount], water: &mut [Mention]) {
     .filter_map(|i| items.get(i))
     .any(|item| item.is(Concept::Each) || item.is(Concept::Per));
     if !each_by_it {
-        return;
+        return Ok(());
     }
-    let count = amounts.iter().find_map(|amount| {
+    let counts = amounts.iter().filter_map(|amount| {
         let is_container = |index: usize| {
             items
                 .get(index)
@@ -496,12 +615,28 @@ fn multiply_each(items: &[Item], amounts: &[Amount], water: &mut [Mention]) {
                 .is_some_and(|item| item.is_sign(&[':', ',', '=', '(']) || item.is_filler());
         let counted =
             matches!(amount.unit, Unit::Pieces) && (is_container(amount.items.end) || named_before);
-        counted.then(|| amount.figure.certain()).flatten()
+        let count = counted.then(|| amount.figure.certain()).flatten()?;
+        (count > 0.0).then_some((amount.items.start, count))
     });
-    if let Some(count) = count.filter(|count| *count > 0.0) {
-        mention.litres *= count;
-        mention.contained = Contained::Yes;
+    let mut counts: Vec<(usize, f64)> = counts.collect();
+    // "Four cans, no, six cans, each 20 L."
+    for correction in &scope.corrections {
+        if counts.iter().any(|(at, _)| at > correction) {
+            counts.retain(|(at, _)| at > correction);
+        }
     }
+    let Some((_, count)) = counts.first().copied() else {
+        return Ok(());
+    };
+    if counts
+        .iter()
+        .any(|(_, other)| (other - count).abs() > f64::EPSILON)
+    {
+        return Err(Doubt::VolumeUncounted);
+    }
+    mention.litres *= count;
+    mention.contained = Contained::Yes;
+    Ok(())
 }
 
 /// The part that a container is filled to, where the message says so.
@@ -616,6 +751,28 @@ fn is_uncounted(items: &[Item], scope: &Scope, water: &[Mention]) -> bool {
     twice || (several && !counted)
 }
 
+/// "Lita 20 kila ndoo, ndoo 3": one volume, and cans counted in another place.
+fn is_counted_apart(
+    items: &[Item],
+    amounts: &[Amount],
+    water: &[Mention],
+    order: UnitOrder,
+) -> bool {
+    let [mention] = water else { return false };
+    let counted = (mention.litres - mention.each).abs() > f64::EPSILON;
+    let apart = amounts.iter().any(|count| {
+        count.unit == Unit::Pieces
+            && count.figure.certain().is_some_and(|count| count >= 2.0)
+            && ((order == UnitOrder::EitherSide
+                && item_is(items, count.items.start.checked_sub(1), Concept::Container))
+                // "Two cans of water, the can is 20 L."
+                || (item_is(items, Some(count.items.end), Concept::Container)
+                    && mention.contained == Contained::Yes
+                    && count.items.end + 3 < mention.item))
+    });
+    !counted && apart
+}
+
 fn combine(items: &[Item], water: &[Mention]) -> Result<Option<WaterVolume>, Doubt> {
     let Some((first, rest)) = water.split_first() else {
         return Ok(None);
@@ -629,7 +786,14 @@ fn combine(items: &[Item], water: &[Mention]) -> Result<Option<WaterVolume>, Dou
         let converted = mention.system != first.system && (0.92..=1.08).contains(&ratio);
         converted || (ratio - 1.0).abs() < 1e-6
     };
-    if rest.iter().all(same) {
+    // "A bucket of 20 L and two of 10 L": the second does not repeat the first.
+    let adds = |mention: &Mention| {
+        let before = items.get(first.end..mention.item).unwrap_or_default();
+        let held = first.contained == Contained::Yes && mention.contained == Contained::Yes;
+        held && before.iter().any(|item| item.is(Concept::And))
+            && (mention.each - first.each).abs() > f64::EPSILON
+    };
+    if rest.iter().all(|mention| same(mention) && !adds(mention)) {
         return Ok(Some(volume(first.litres, first)));
     }
     // Containers joined by "and" add up, unless two questions are asked.

@@ -123,6 +123,17 @@ fn lengths(text: Text<'_>) -> Vec<Amount> {
             last.figure.value += inches / 12.0;
             last.items.end = amount.items.end;
         }
+        // "1 m 20", "un mètre vingt": centimetres.
+        if let (Unit::Pieces, Some(last), Some(centimetres)) =
+            (amount.unit, lengths.last_mut(), amount.value())
+            && last.unit == Unit::Metres(1.0)
+            && last.items.end == amount.items.start
+            && (10.0..100.0).contains(&centimetres)
+            && centimetres.fract() == 0.0
+        {
+            last.figure.value += centimetres / 100.0;
+            last.items.end = amount.items.end;
+        }
         if !matches!(amount.unit, Unit::Metres(_)) {
             continue;
         }

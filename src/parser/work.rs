@@ -22,6 +22,8 @@ const RATIO_LEAST: f64 = 5.0;
 const MANY_HEADS: f64 = 20.0;
 /// Less than this for each person and day is no drinking water, L.
 const LEAST_TO_DRINK_L: f64 = 0.2;
+/// Larger bottles of a product are seldom sold, L.
+const BOTTLE_MAX_L: f64 = 5.0;
 /// Solutions for floors and spills of every day go up to this, percent.
 const FLOORS_PERCENT: f64 = 0.5;
 
@@ -42,7 +44,12 @@ impl Signals<'_> {
             return false;
         }
         let stock = !self.product.mentioned && self.product.product.is_some();
-        if stock {
+        // "2% chlorine solution, 40 L, cloudy": the water is told of.
+        let of_water = self.dose_is_complete()
+            && !purpose
+            && self.percentages == 1
+            && self.any(&[Concept::Clear, Concept::Cloudy]);
+        if stock || of_water {
             return false;
         }
         if self.weak_solution() || self.ratio() {
@@ -175,8 +182,9 @@ impl Signals<'_> {
         {
             return false;
         }
+        let tested = self.any(&[Concept::TestWord, Concept::Residual]);
         let in_mg = self.text.amounts.iter().any(|amount| {
-            matches!(amount.unit, Unit::MgPerLitre)
+            (amount.unit == Unit::MgPerLitre || (amount.unit == Unit::Ppm && tested))
                 && self.text.scope.stated(amount.items.start)
                 && !super::test_kit::is_wanted(self.text, amount.items.start)
                 && amount.figure.value < READING_MAX
@@ -256,7 +264,10 @@ impl Signals<'_> {
         )
         .is_some();
         let weighed = has(|unit| matches!(unit, Unit::Grams(_)));
-        let stock = self.volumes.stock_ml.is_some() || weighed || counted;
+        let stock = self.volumes.stock_ml.is_some()
+            || self.volumes.of_product_l.is_some()
+            || weighed
+            || counted;
         // So many people for so many days: of which product is asked.
         let planning = self.any(&[Concept::HowMuch, Concept::LastsWord, Concept::ServesWord])
             || self.says(Concept::SupplyWord);
@@ -300,6 +311,25 @@ impl Signals<'_> {
         {
             return true;
         }
+        // "2 L of 4% bleach, how much water will it treat?", in whatever order.
+        let bottle = self
+            .volumes
+            .water
+            .is_none_or(|water| water.litres <= BOTTLE_MAX_L);
+        // "Bottle of 4% bleach of 750 mL: treats how many litres?"
+        let of_bottle = self.says(Concept::Bottle)
+            && !self.says(Concept::HowMuch)
+            && self.text.places(Concept::SupplyWord).any(|place| {
+                self.text.amounts.iter().any(|amount| {
+                    matches!(amount.unit, Unit::Litres(..)) && amount.items.end <= place
+                })
+            });
+        if self.volumes.mentioned
+            && bottle
+            && (self.asks_how_much_water() || (of_bottle && self.product_stated()))
+        {
+            return true;
+        }
         let treats = self.says(Concept::Treats) && self.volumes.water.is_none();
         let planned = days.is_some_and(|days| days >= 2.0)
             && self.says(Concept::HowMuch)
@@ -322,6 +352,25 @@ impl Signals<'_> {
             || asks_water
             // "12 bottles of 750 ml: total water this stock can treat?"
             || (self.says(Concept::SupplyWord) && self.says(Concept::Treats) && !self.storage())
+    }
+
+    /// "How much water", "how many litres", "maji lita ngapi", and that it is treated.
+    fn asks_how_much_water(&self) -> bool {
+        let of_water = |at: usize| {
+            self.text.items.get(at).is_some_and(|item| {
+                item.is(Concept::Water) || item.is(Concept::Litre) || item.is(Concept::WaterDepth)
+            })
+        };
+        let covered = |at: usize| {
+            let mut amounts = self.text.amounts.iter();
+            amounts.any(|amount| amount.items.contains(&at))
+        };
+        let beside = |at: usize| of_water(at) && !covered(at);
+        let asked = self
+            .text
+            .places(Concept::HowMuch)
+            .any(|place| beside(place + 1) || place.checked_sub(1).is_some_and(beside));
+        asked && self.says(Concept::Treats) && self.product_stated()
     }
 
     pub(super) fn iodine(&self) -> bool {

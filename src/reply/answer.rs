@@ -52,20 +52,44 @@ pub(super) enum Assumption {
     Unsaid,
 }
 
+/// In which measures a dose is told first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Measures {
+    /// In drops or in mL; the other measures wait for the second message.
+    One,
+    /// In drops and mL, or in mL and spoons.
+    Two,
+}
+
+/// How much room a first message leaves.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Room {
+    pub(super) assumption: Assumption,
+    pub(super) measures: Measures,
+}
+
+impl Room {
+    /// Room for everything.
+    pub(super) const WIDE: Self = Self {
+        assumption: Assumption::Unsaid,
+        measures: Measures::Two,
+    };
+}
+
 pub(super) type Written<T> = Result<T, CatalogError>;
 
 /// A sentence that most answers of a kind share stands for its caution already.
 pub(super) struct Said {
     pub(super) cautions: Vec<Caution>,
-    pub(super) assumption: Assumption,
+    pub(super) room: Room,
 }
 
 impl Phrases<'_> {
-    pub(super) fn answer(self, answer: &Answer, assumption: Assumption) -> Written<Sentences> {
+    pub(super) fn answer(self, answer: &Answer, room: Room) -> Written<Sentences> {
         let outcome = &answer.outcome;
         let mut said = Said {
             cautions: Vec::new(),
-            assumption,
+            room,
         };
         let mut head = self.head(answer, &mut said)?;
         let mut first = self.beside(answer)?;
@@ -80,14 +104,14 @@ impl Phrases<'_> {
             first.push(self.caution(caution)?);
         }
         let conditions = self.conditions(answer, &mut said)?;
-        let mut tail = Vec::new();
+        let mut tail = self.measures_later(answer, room)?;
         let mut others = Vec::new();
         match &answer.if_new_tank {
             // First things first: the dose is for when the tank is clean, and stays in one piece.
             Some(tank) if answer.extra.contains(&Extra::NewTank) => {
                 let args = self
                     .new_tank(tank)?
-                    .text("echo", self.echo(answer, assumption)?);
+                    .text("echo", self.echo(answer, room.assumption)?);
                 let tank = self.message("head-new-tank", &args)?;
                 let mut dose = vec![std::mem::replace(&mut head, tank)];
                 dose.extend(conditions);
@@ -280,12 +304,16 @@ impl Phrases<'_> {
             said.cautions.push(Caution::StrainFirst);
         }
         let mut args = Args::new()
-            .text("echo", self.echo(answer, said.assumption)?)
+            .text("echo", self.echo(answer, said.room.assumption)?)
             .text("wait", self.wait(outcome)?);
         let kind = match &outcome.measure {
             Measure::ByLabel | Measure::Nothing => "label",
             Measure::Liquid(liquid) => {
-                args = args.text("measure", self.liquid(*liquid)?);
+                let measure = match said.room.measures {
+                    Measures::One => self.narrow(*liquid)?,
+                    Measures::Two => self.liquid(*liquid)?,
+                };
+                args = args.text("measure", measure);
                 "liquid"
             }
             Measure::Tablets(count) => {
@@ -313,6 +341,21 @@ impl Phrases<'_> {
         };
         let suffix = if cloudy { "-cloudy" } else { "" };
         self.message(&format!("head-{kind}{suffix}"), &args)
+    }
+
+    /// The dose in all its measures, where the head had room for one.
+    fn measures_later(self, answer: &Answer, room: Room) -> Written<Vec<String>> {
+        match (&answer.outcome.measure, room.measures) {
+            (Measure::Liquid(liquid), Measures::One) if answer.topic == Topic::Dose => {
+                let measure = self.liquid(*liquid)?;
+                if measure == self.narrow(*liquid)? {
+                    return Ok(Vec::new());
+                }
+                let args = Args::new().text("measure", measure);
+                Ok(vec![self.message("measure-later", &args)?])
+            }
+            _ => Ok(Vec::new()),
+        }
     }
 
     fn boil_head(self, answer: &Answer, said: &mut Said) -> Written<String> {

@@ -16,7 +16,7 @@ impl Phrases<'_> {
     pub(super) fn ask(self, question: &Question) -> Written<String> {
         let product = match question.product {
             Some(product) => self.product(product)?,
-            None => String::new(),
+            None => self.plain("product-any")?,
         };
         let key = key(question);
         let percent = |value| self.figure(value, 2);

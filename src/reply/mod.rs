@@ -28,7 +28,7 @@ pub(crate) use chart::ChartPhrases;
 pub use segment::{Encoding, Segments, encoding, fits_one, segment, segments};
 pub use wording::Wording;
 
-use answer::{Assumption, Need};
+use answer::{Assumption, Measures, Need, Room, Sentences};
 use catalog::Args;
 use phrase::Phrases;
 
@@ -117,7 +117,7 @@ fn rest(phrases: Phrases<'_>, answer: &Answer) -> Result<String, CatalogError> {
     let left: Vec<String> = match answer.facts.change {
         // The changed dose stood alone in its message.
         Some(_) => {
-            let tail = phrases.answer(answer, Assumption::Unsaid)?.tail;
+            let tail = phrases.answer(answer, Room::WIDE)?.tail;
             tail.into_iter().map(|sentence| sentence.text).collect()
         }
         None => split(phrases, answer)?.left,
@@ -129,6 +129,71 @@ fn rest(phrases: Phrases<'_>, answer: &Answer) -> Result<String, CatalogError> {
     }
 }
 
+/// Whether what holds for other water goes out with the head.
+#[derive(PartialEq, Eq)]
+enum Conditions {
+    Fit,
+    Wait,
+}
+
+/// The sentences of an answer, in the room that there is.
+struct Layout {
+    sentences: Sentences,
+    conditions: Conditions,
+}
+
+/// The fullest head that leaves room in one segment: with what holds for other water; else for
+/// the water that it takes for clear, and says so; else without the spoons.
+fn layout(phrases: Phrases<'_>, answer: &Answer) -> Result<Layout, CatalogError> {
+    for most in 1..=SEGMENTS_MOST {
+        for measures in [Measures::Two, Measures::One] {
+            for assumption in [Assumption::Unsaid, Assumption::Said] {
+                let room = Room {
+                    assumption,
+                    measures,
+                };
+                let laid = Layout::of(phrases.answer(answer, room)?, most);
+                let covers = assumption == Assumption::Said || laid.conditions == Conditions::Fit;
+                if covers && segments(&laid.with(Need::Urgent)) <= most {
+                    return Ok(laid);
+                }
+            }
+        }
+    }
+    Ok(Layout::of(
+        phrases.answer(answer, Room::WIDE)?,
+        SEGMENTS_MOST,
+    ))
+}
+
+impl Layout {
+    fn of(sentences: Sentences, most: usize) -> Self {
+        let mut laid = Self {
+            sentences,
+            conditions: Conditions::Wait,
+        };
+        if segments(&laid.with(Need::Condition)) <= most {
+            laid.conditions = Conditions::Fit;
+        }
+        laid
+    }
+
+    /// The head with all sentences that are needed so much, or more.
+    fn with(&self, need: Need) -> String {
+        let mut text = self.sentences.head.clone();
+        for sentence in &self.sentences.tail {
+            if sentence.need == Need::Urgent || sentence.need == need {
+                text.push(' ');
+                text.push_str(&sentence.text);
+            }
+        }
+        text
+    }
+}
+
+/// Nothing that has to be acted on at once takes more.
+const SEGMENTS_MOST: usize = 3;
+
 /// A first message, and what waits for the second.
 struct Split {
     text: String,
@@ -137,20 +202,10 @@ struct Split {
 
 /// Fills the segments that the head needs anyway, one in most cases.
 fn split(phrases: Phrases<'_>, answer: &Answer) -> Result<Split, CatalogError> {
-    let mut sentences = phrases.answer(answer, Assumption::Unsaid)?;
-    let conditions: Vec<&str> = sentences
-        .tail
-        .iter()
-        .filter(|sentence| sentence.need != Need::Later)
-        .map(|sentence| sentence.text.as_str())
-        .collect();
-    let head = &sentences.head;
-    let with_conditions = format!("{head} {}", conditions.join(" "));
-    let all_fit = segments(&with_conditions) <= segments(head);
-    if !conditions.is_empty() && !all_fit {
-        // No room for other water: then the head says which water it is for.
-        sentences = phrases.answer(answer, Assumption::Said)?;
-    }
+    let Layout {
+        sentences,
+        conditions,
+    } = layout(phrases, answer)?;
     let hint = phrases.plain("more-hint")?;
     let room = segments(&sentences.head);
     let mut text = sentences.head;
@@ -160,7 +215,7 @@ fn split(phrases: Phrases<'_>, answer: &Answer) -> Result<Split, CatalogError> {
         // A sentence that fits may go before a longer one that waits: both are said.
         let goes = match sentence.need {
             Need::Urgent => true,
-            Need::Condition if all_fit => true,
+            Need::Condition if conditions == Conditions::Fit => true,
             Need::Condition | Need::Later => {
                 segments(&format!("{longer} {hint}")) <= segments(&text).max(room)
             }
@@ -239,7 +294,7 @@ fn set(
         said.push(if same_language(tag, lexicon.tag()) {
             phrases.message(
                 "set-language",
-                &Args::new().text("language", lexicon.name().to_owned()),
+                &Args::new().text("language", lexicon.name_in_sms().to_owned()),
             )?
         } else {
             phrases.message(

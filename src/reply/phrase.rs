@@ -141,6 +141,15 @@ impl Phrases<'_> {
         )
     }
 
+    /// In one measure only: drops while they can be counted, else mL.
+    pub(super) fn narrow(self, liquid: LiquidMeasure) -> Result<String, CatalogError> {
+        if liquid.drops <= DROPS_MAX {
+            self.drops(liquid.drops)
+        } else {
+            self.millilitres(liquid.ml)
+        }
+    }
+
     /// Without spoons: who weighed powder has a syringe or a measuring cup.
     pub(super) fn by_syringe(self, liquid: LiquidMeasure) -> Result<String, CatalogError> {
         if liquid.drops <= DROPS_MAX {

@@ -477,8 +477,8 @@ fn the_command_prints_the_page() {
 fn a_mistaken_chart_gets_one_line_that_says_what_to_do() {
     for (arguments, says) in [
         (vec![], "--strength"),
-        (vec!["--lang", "tlh", "--strength", "5"], "there is en"),
-        (vec!["--lang", "!!", "--strength", "5"], "there is en"),
+        (vec!["--lang", "tlh", "--strength", "5"], "there is ar, en"),
+        (vec!["--lang", "!!", "--strength", "5"], "there is ar, en"),
         (vec!["--strength", "0.05"], "printed on the bleach label"),
         (vec!["--strength", "50"], "0.1 to 15"),
         (vec!["--strength", "-5"], "0.1 to 15"),

@@ -178,12 +178,141 @@ fn mistakes_get_one_line_and_the_right_code() {
     }
 }
 
+/// A folder with a configuration, gone afterwards.
+struct Deployment(std::path::PathBuf);
+
+impl Deployment {
+    fn new(name: &str, config: &str) -> Self {
+        let path = std::env::temp_dir().join(format!("matone-{name}-{}", std::process::id()));
+        let _ = std::fs::remove_dir_all(&path);
+        std::fs::create_dir_all(&path).expect("a folder");
+        let deployment = Self(path);
+        deployment.write("matone.toml", config);
+        deployment
+    }
+
+    fn write(&self, name: &str, text: &str) {
+        std::fs::write(self.0.join(name), text).expect("written");
+    }
+
+    fn config(&self) -> String {
+        self.0.join("matone.toml").display().to_string()
+    }
+}
+
+impl Drop for Deployment {
+    fn drop(&mut self) {
+        let _ = std::fs::remove_dir_all(&self.0);
+    }
+}
+
+#[test]
+fn check_lists_each_language_with_its_review() {
+    let output = run(&["check"], b"");
+    assert_eq!(output.status.code(), Some(0));
+    assert_eq!(text(&output.stderr), "");
+    let stdout = text(&output.stdout);
+    for tag in ["ar", "es", "fr", "hi", "ht", "pt", "sw"] {
+        let line = stdout
+            .lines()
+            .find(|line| line.starts_with(&format!("{tag}: ")))
+            .unwrap_or_else(|| panic!("{tag} is not in {stdout}"));
+        assert!(line.ends_with(", machine-drafted"), "{line}");
+    }
+}
+
+#[test]
+fn check_says_what_is_wrong_and_where() {
+    let deployment = Deployment::new("wrong", "[answers]\nwords = [\"district.toml\"]\n");
+    deployment.write(
+        "district.toml",
+        "language = \"en\"\n[words]\nclear = [\"muddy\"]\n",
+    );
+    let output = run(&["check", "--config", &deployment.config()], b"");
+    assert_eq!(output.status.code(), Some(1));
+    let stdout = text(&output.stdout);
+    assert!(
+        stdout.contains("`muddy` stands under `cloudy` and under `clear of "),
+        "{stdout}"
+    );
+    assert_eq!(text(&output.stderr), "matone: 1 found wrong\n");
+
+    for (config, says) in [
+        ("[answers]\ncolour = 1\n", "line 2: unknown field `colour`"),
+        (
+            "[[channel]]\nkind = \"pigeon\"\nname = \"x\"\n",
+            "unknown variant `pigeon`",
+        ),
+        (
+            "[answers]\nlanguage = \"tlh\"\n",
+            "there is no language `tlh`",
+        ),
+        (
+            "[answers]\nregime = \"household\"\n",
+            "`household` is not answered yet",
+        ),
+        (
+            "[answers]\nlocales = \"nowhere\"\n",
+            "nowhere cannot be read",
+        ),
+        ("[answers]\nwords = [\"none.toml\"]\n", "none.toml: "),
+    ] {
+        deployment.write("matone.toml", config);
+        let output = run(&["check", "--config", &deployment.config()], b"");
+        let stdout = text(&output.stdout);
+        assert_eq!(output.status.code(), Some(1), "{config}: {stdout}");
+        assert!(stdout.contains(says), "{config}: {stdout}");
+    }
+
+    deployment.write("matone.toml", "[store]\npath = \"kept.db\"\n");
+    let output = run(&["check", "--config", &deployment.config()], b"");
+    assert_eq!(
+        output.status.code(),
+        Some(0),
+        "a store that is not there yet"
+    );
+    deployment.write("kept.db", "no database");
+    let output = run(&["check", "--config", &deployment.config()], b"");
+    assert_eq!(output.status.code(), Some(1));
+    assert!(text(&output.stdout).contains("kept.db cannot be used as a store"));
+    std::fs::remove_file(deployment.0.join("kept.db")).expect("removed");
+    let store = deployment.0.join("kept.db").display().to_string();
+    run(&["ask", "--store", &store, "my bleach is 4%"], b"");
+    let output = run(&["check", "--config", &deployment.config()], b"");
+    assert_eq!(output.status.code(), Some(0), "{}", text(&output.stdout));
+}
+
+#[test]
+fn ask_answers_as_a_configuration_says() {
+    let config =
+        "[answers]\nwords = [\"district.toml\"]\nlanguage = \"sw\"\nunits = \"imperial\"\n";
+    let deployment = Deployment::new("ask", config);
+    deployment.write(
+        "district.toml",
+        "language = \"sw\"\n[words]\ncontainer = [\"kolombo\"]\n",
+    );
+    let input = br#"{"text": "kolombo la lita 20, nusu tu imejaa, bleach 5%"}
+{"text": "galoni 1 blichi 5%"}
+{"text": "5% 20 L"}"#;
+    let lines = lines(&run(
+        &["ask", "--jsonl", "--config", &deployment.config()],
+        input,
+    ));
+    assert_eq!(lines[0]["lang"], "sw");
+    assert_eq!(lines[1]["request"]["volume_l"], 4.54609);
+    assert_eq!(
+        lines[2]["lang"], "sw",
+        "too short to tell: the deployment's language"
+    );
+}
+
 #[test]
 fn every_command_has_help() {
     for arguments in [
         vec!["--help"],
         vec!["ask", "--help"],
         vec!["chart", "--help"],
+        vec!["check", "--help"],
     ] {
         let output = run(&arguments, b"");
         assert_eq!(output.status.code(), Some(0));

@@ -57,10 +57,15 @@ fn has_dose(answer: &Value) -> bool {
         .any(|key| !answer[key].is_null())
 }
 
+/// The language that has to be given with a message too short to tell.
+fn case_language(case: &Value) -> Option<&str> {
+    case["lang"].as_str().filter(|_| case["say_lang"] == true)
+}
+
 fn check_messages(file: &str) {
     let mut wrong = Vec::new();
     for case in json_lines(file) {
-        let got = Office::once_json(text(&case));
+        let got = Office::of(case_language(&case)).hear_json(text(&case));
         let expected = object(&case["expect"], "expect");
         let request = object(&got["request"], "request");
         let exact = request.len() == expected.len()
@@ -94,7 +99,7 @@ fn check_messages(file: &str) {
 fn check_traps(file: &str) {
     let mut wrong = Vec::new();
     for case in json_lines(file) {
-        let got = Office::once_json(text(&case));
+        let got = Office::of(case_language(&case)).hear_json(text(&case));
         let answer = &got["answer"];
         let mut complain = |what: String| {
             wrong.push(format!(
@@ -159,6 +164,9 @@ fn check_talks(file: &str, waiting: &[(&str, usize)]) {
                 .and_then(|at| at.parse().ok())
                 .expect("a time");
             let from = turn["from"].as_str().expect("a person");
+            if let Some(language) = turn["lang"].as_str() {
+                office.set_language(from, language);
+            }
             let got = json(&office.hear(from, text(turn), at).line(None));
             let want = &turn["want"];
             let answer = &got["answer"];
@@ -239,9 +247,8 @@ fn traps_get_no_wrong_dose_and_their_twins_an_answer() {
 
 #[test]
 fn conversations_go_as_they_should() {
-    // A turn in French waits for the French locale.
-    check_talks("corpus/talks.jsonl", &[("en-16", 2)]);
-    check_talks("corpus/own-talks.jsonl", &[("h2-30", 1)]);
+    check_talks("corpus/talks.jsonl", &[]);
+    check_talks("corpus/own-talks.jsonl", &[]);
 }
 
 /// Lists and pairs in many wordings, interpolated to the residual aimed at.
@@ -295,4 +302,78 @@ fn knowing_differences_are_still_what_we_say_they_are() {
         let today = strings(&case["today"]["missing"]);
         assert_eq!(strings(&got["missing"]), today, "{:?}", text(&case));
     }
+}
+
+/// Every language but English, which has its files a folder higher.
+const LANGUAGES: [&str; 7] = ["ar", "es", "fr", "hi", "ht", "pt", "sw"];
+
+#[test]
+fn messages_of_every_language_are_read_as_an_expert_reads_them() {
+    for tag in LANGUAGES {
+        check_messages(&format!("corpus/{tag}/messages.jsonl"));
+        check_messages(&format!("corpus/{tag}/own-messages.jsonl"));
+    }
+}
+
+#[test]
+fn traps_of_every_language_get_no_wrong_dose() {
+    for tag in LANGUAGES {
+        check_traps(&format!("corpus/{tag}/traps.jsonl"));
+        check_traps(&format!("corpus/{tag}/own-traps.jsonl"));
+    }
+}
+
+#[test]
+fn conversations_of_every_language_go_as_they_should() {
+    for tag in LANGUAGES {
+        check_talks(&format!("corpus/{tag}/talks.jsonl"), &[]);
+        check_talks(&format!("corpus/{tag}/own-talks.jsonl"), &[]);
+    }
+}
+
+/// What we read otherwise in other languages gets no dose, and each language has few of it.
+#[test]
+fn knowing_differences_of_every_language_are_safe() {
+    for case in json_lines("corpus/differences-of-languages.jsonl") {
+        let got = Office::of(case_language(&case)).hear_json(text(&case));
+        let same_facts = object(&case["expect"], "expect")
+            .iter()
+            .filter(|(key, _)| {
+                ["product", "strength_percent", "volume_l", "tablet_mg"].contains(&key.as_str())
+            })
+            .all(|(key, value)| {
+                got["request"]
+                    .get(key)
+                    .is_some_and(|ours| same(ours, value))
+            });
+        let safe =
+            !has_dose(&got["answer"]) || (same_facts && got["request"]["clarity"] != "clear");
+        assert!(safe, "{:?} is answered: {}", text(&case), got["reply"]);
+    }
+}
+
+/// A message in a language is answered in it, by somebody who was not known before.
+#[test]
+fn the_language_of_a_message_is_recognised() {
+    let mut wrong = Vec::new();
+    let mut all = 0;
+    for tag in LANGUAGES {
+        for case in json_lines(&format!("corpus/{tag}/messages.jsonl")) {
+            if case["say_lang"] == true || case["expect"]["set_lang"].is_string() {
+                continue;
+            }
+            all += 1;
+            let answered = Office::once(text(&case));
+            if answered.language != tag {
+                wrong.push(format!("{tag} as {}: {:?}", answered.language, text(&case)));
+            }
+        }
+    }
+    // A word or two that two languages share is no evidence.
+    assert!(
+        wrong.len() * 50 <= all,
+        "{} of {all}\n{}",
+        wrong.len(),
+        wrong.join("\n")
+    );
 }

@@ -11,10 +11,14 @@ use matone::locale::{FALLBACK, Locales};
 use matone::quantity::UnitSystem;
 use serde_json::Value;
 
-/// The desk with the languages of the program.
+/// The languages of the program.
+pub(crate) fn locales() -> &'static Arc<Locales> {
+    Locales::embedded().unwrap_or_else(|errors| panic!("{errors}"))
+}
+
+/// The desk with them.
 pub(crate) fn desk() -> Desk {
-    let locales = Locales::embedded().unwrap_or_else(|errors| panic!("{errors}"));
-    Desk::new(Arc::clone(locales), UnitSystem::Metric, FALLBACK)
+    Desk::new(Arc::clone(locales()), UnitSystem::Metric, FALLBACK)
 }
 
 /// A desk that remembers its people.
@@ -29,6 +33,26 @@ impl Office {
             desk: desk(),
             people: HashMap::new(),
         }
+    }
+
+    /// A desk where one person, `p`, has set a language.
+    pub(crate) fn of(language: Option<&str>) -> Self {
+        let mut office = Self::new();
+        if let Some(language) = language {
+            office.set_language("p", language);
+        }
+        office
+    }
+
+    /// A person's set language.
+    pub(crate) fn set_language(&mut self, from: &str, language: &str) {
+        let person = self.people.entry(from.to_owned()).or_default();
+        person.language = Some(language.to_owned());
+    }
+
+    /// One message of `p`, answered as the contract's JSON.
+    pub(crate) fn hear_json(&mut self, text: &str) -> Value {
+        json(&self.hear("p", text, noon()).line(None))
     }
 
     /// One message of a person.

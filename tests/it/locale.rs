@@ -1,19 +1,23 @@
 //! Every locale is whole: words for every concept, a message for everything that can be said.
 
 use matone::dialogue::Waited;
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use matone::locale::Locales;
+use matone::desk::Desk;
+use matone::dialogue::Person;
+use matone::locale::{FALLBACK, Locales};
 use matone::parser::{Doubt, Lexicon, LexiconError};
+use matone::quantity::UnitSystem;
+use matone::reply::Catalog;
 use matone::request::{Field, Product, Refusal};
 use matone::treatment::{Caution, Reason, ResidualVerdict};
 use strum::VariantArray;
 
-const FILE: &str = include_str!("../../locales/en/lexicon.toml");
+use crate::desk::locales;
 
-fn locales() -> &'static Arc<Locales> {
-    Locales::embedded().unwrap_or_else(|error| panic!("{error}"))
-}
+const FILE: &str = include_str!("../../locales/en/lexicon.toml");
 
 fn keys_of_everything_that_can_be_said() -> Vec<String> {
     let mut keys: Vec<String> = Vec::new();
@@ -68,8 +72,7 @@ fn keys_of_everything_that_can_be_said() -> Vec<String> {
 
 #[test]
 fn each_locale_has_a_message_for_everything_that_can_be_said() {
-    for tag in locales().tags() {
-        let (_, locale) = locales().get(tag).expect("a tag of the list");
+    for (tag, locale) in locales().all() {
         for key in keys_of_everything_that_can_be_said() {
             assert!(
                 locale.catalog.has(&key),
@@ -96,26 +99,62 @@ fn no_message_holds_a_figure_of_its_own() {
         "started",
         "terminal-examples",
     ];
-    let text = include_str!("../../locales/en/reply.ftl");
-    for line in text.lines().filter(|line| !line.starts_with('#')) {
-        let Some((key, message)) = line.split_once('=') else {
-            continue;
-        };
-        let mut depth = 0_i32;
-        let said: String = message
-            .chars()
-            .filter(|c| {
-                match c {
-                    '{' => depth += 1,
-                    '}' => depth -= 1,
-                    _ => {}
-                }
-                depth == 0
-            })
-            .collect();
-        let has_figure = said.chars().any(|c| c.is_ascii_digit());
-        assert_eq!(has_figure, examples.contains(&key.trim()), "{line}");
+    for (tag, locale) in locales().all() {
+        for (key, wording) in locale.catalog.wordings() {
+            let has_figure = wording.text.chars().any(char::is_numeric);
+            assert_eq!(has_figure, examples.contains(&key.as_str()), "{tag}: {key}");
+        }
     }
+}
+
+/// Each message was translated back into English by somebody who had not seen the English: the
+/// same figures stand in it, and what denies, forbids or limits still does.
+#[test]
+fn the_back_translations_keep_every_figure_and_every_not() {
+    let denies = regex::RegexBuilder::new(
+        r"\b(no|not|never|nobody|none|nothing|only|just|without|cannot|can't|don't|nor|neither|until|unless|instead|before|forbidden|stop|avoid|un[a-z]+|insufficient)\b",
+    )
+    .case_insensitive(true)
+    .build()
+    .expect("a pattern");
+    let warnings: Vec<&str> = include_str!("../../locales/en/checks.toml")
+        .lines()
+        .filter_map(|line| line.split_once(" = ").map(|(key, _)| key))
+        .collect();
+    assert!(warnings.len() > 100);
+    let mut wrong = Vec::new();
+    for (tag, locale) in locales().all().filter(|(tag, _)| *tag != "en") {
+        let path = format!("{}/locales/{tag}/back.ftl", env!("CARGO_MANIFEST_DIR"));
+        let text = std::fs::read_to_string(&path).unwrap_or_else(|error| panic!("{path}: {error}"));
+        let back = Catalog::parse("en", &text).unwrap_or_else(|error| panic!("{path}: {error}"));
+        let back = back.wordings();
+        let own = locale.catalog.wordings();
+        for (key, wording) in &own {
+            let Some(back) = back.get(key) else {
+                wrong.push(format!("{tag}: {key} is not translated back"));
+                continue;
+            };
+            let figures = |variables: &BTreeSet<String>| -> BTreeSet<String> {
+                let shown = variables.iter().filter(|name| !name.ends_with("-n"));
+                shown.cloned().collect()
+            };
+            if figures(&back.variables) != figures(&wording.variables) {
+                wrong.push(format!("{tag}: {key} has other figures: {}", back.text));
+            }
+        }
+        for key in &warnings {
+            let text = back.get(*key).map_or("", |wording| wording.text.as_str());
+            if !denies.is_match(text) {
+                wrong.push(format!("{tag}: {key} denies nothing: {text}"));
+            }
+        }
+    }
+    assert!(
+        wrong.is_empty(),
+        "{} wrong\n{}",
+        wrong.len(),
+        wrong.join("\n")
+    );
 }
 
 /// Messages that no code asks for would be read by translators for nothing.
@@ -164,8 +203,7 @@ fn no_message_is_idle() {
 
 #[test]
 fn each_locale_says_who_has_reviewed_it() {
-    for tag in locales().tags() {
-        let (_, locale) = locales().get(tag).expect("a tag of the list");
+    for (tag, locale) in locales().all() {
         assert!(!locale.lexicon.review().is_empty());
         assert_eq!(locale.lexicon.tag(), tag);
     }
@@ -194,6 +232,172 @@ fn a_lexicon_that_contradicts_itself_is_refused_by_name() {
         wrong_in(&lacking).as_slice(),
         [LexiconError::MissingConcept("cold")]
     ));
+}
+
+/// A folder of its own for one test, gone afterwards.
+struct Folder(PathBuf);
+
+impl Folder {
+    fn new(name: &str) -> Self {
+        let path = std::env::temp_dir().join(format!("matone-{name}-{}", std::process::id()));
+        let _ = std::fs::remove_dir_all(&path);
+        std::fs::create_dir_all(&path).expect("a folder");
+        Self(path)
+    }
+
+    fn write(&self, name: &str, text: &str) -> PathBuf {
+        let path = self.0.join(name);
+        std::fs::create_dir_all(path.parent().expect("a folder")).expect("a folder");
+        std::fs::write(&path, text).expect("written");
+        path
+    }
+}
+
+impl Drop for Folder {
+    fn drop(&mut self) {
+        let _ = std::fs::remove_dir_all(&self.0);
+    }
+}
+
+fn dose_with(locales: Locales, text: &str) -> serde_json::Value {
+    let desk = Desk::new(Arc::new(locales), UnitSystem::Metric, FALLBACK);
+    let answered = desk
+        .answer(&Person::default(), text, crate::desk::noon())
+        .expect("an answer");
+    crate::desk::json(&answered.line(None))
+}
+
+/// A district's word for a can and a dialect's for muddy are read where they are configured.
+#[test]
+fn local_words_are_read_where_they_are_configured() {
+    let folder = Folder::new("words");
+    let words = folder.write(
+        "district.toml",
+        "language = \"en\"\nplain = \"obe\"\n[words]\ncontainer = [\"kolombo\"]\ncloudy = [\"zuruku\"]\n[slips]\nklmbo = \"kolombo\"\n",
+    );
+    let message = "zuruku water, half full klmbo of 20 L, bleach 5%";
+    let locales = Locales::load(None, &[words]).unwrap_or_else(|errors| panic!("{errors}"));
+    let line = dose_with(locales, message);
+    assert_eq!(line["request"]["clarity"], "cloudy");
+    assert_eq!(line["request"]["volume_l"], 10.0);
+    let without = dose_with(Locales::load(None, &[]).expect("sound"), message);
+    assert_eq!(without["request"]["clarity"], serde_json::Value::Null);
+}
+
+/// What is wrong is told with its file and key, all of it at once.
+#[test]
+fn what_is_wrong_is_told_by_file_and_key() {
+    let folder = Folder::new("wrong");
+    let words = folder.write(
+        "district.toml",
+        "language = \"en\"\n[words]\nclear = [\"muddy\"]\nmurk = [\"x\"]\n",
+    );
+    let other = folder.write("other.toml", "language = \"tlh\"\n");
+    let typo = folder.write("typo.toml", "language = \"en\"\n[wrods]\n");
+    let gone = folder.0.join("gone.toml");
+    let own = FILES;
+    let reply = own
+        .reply
+        .replace("\nstopped = ", "\nstoped = ")
+        .replace("add { $measure }, stir", "add { $mesure }, stir")
+        .replace("do NOT make vomit", "make vomit");
+    folder.write(
+        "own/en/lexicon.toml",
+        &own.lexicon.replace("\ncold = [", "\n# cold = ["),
+    );
+    folder.write("own/en/plain.txt", "");
+    folder.write("own/en/reply.ftl", own.reply);
+    folder.write("own/en/checks.toml", own.checks);
+    folder.write(
+        "own/xh/lexicon.toml",
+        &own.lexicon.replace("tag = \"en\"", "tag = \"xh\""),
+    );
+    folder.write("own/xh/plain.txt", "");
+    folder.write("own/xh/reply.ftl", &reply);
+    folder.write("own/xh/checks.toml", own.checks);
+    folder.write("own/zu/lexicon.toml", own.lexicon);
+    let told = |folder: Option<&Path>, words: &[PathBuf]| {
+        Locales::load(folder, words).expect_err("wrong").to_string()
+    };
+    let all = told(None, &[words, other, typo, gone]);
+    for part in [
+        "district.toml`: it can mean only one",
+        "murk of ",
+        "other.toml: there is no language `tlh`",
+        "typo.toml: ",
+        "`wrods`",
+        "gone.toml: ",
+    ] {
+        assert!(all.contains(part), "{part} is not in\n{all}");
+    }
+    let own = folder.0.join("own");
+    // A file that is not there ends the reading of the folder.
+    let all = told(Some(&own), &[]);
+    assert!(all.contains("zu/plain.txt cannot be read"), "{all}");
+    std::fs::remove_dir_all(own.join("zu")).expect("removed");
+    let all = told(Some(&own), &[]);
+    assert!(
+        all.contains("en/lexicon.toml: [words] has no words for `cold`"),
+        "{all}"
+    );
+    std::fs::write(own.join("en/lexicon.toml"), FILES.lexicon).expect("written");
+    let all = told(Some(&own), &[]);
+    for part in [
+        "xh/reply.ftl: no message `stopped`",
+        "xh/reply.ftl: `stoped` is no message",
+        "uses $mesure, which the program does not give",
+        "`head-liquid` does not say $measure",
+        "xh/checks.toml: `first-aid` must hold",
+    ] {
+        assert!(all.contains(part), "{part} is not in\n{all}");
+    }
+}
+
+/// A language without a plural form that it needs, or with a mark that nobody sees.
+#[test]
+fn plural_forms_and_invisible_marks_are_looked_at() {
+    let folder = Folder::new("forms");
+    let own = FILES;
+    let reply = own
+        .reply
+        .replace(
+            "   *[other] { $drops } drops",
+            "   *[others] { $drops } drops",
+        )
+        .replace(
+            "caution-not-in-rain = Not",
+            "caution-not-in-rain = \u{200F}Not",
+        );
+    folder.write(
+        "pl/lexicon.toml",
+        &own.lexicon.replace("tag = \"en\"", "tag = \"pl\""),
+    );
+    folder.write("pl/plain.txt", "");
+    folder.write("pl/reply.ftl", &reply);
+    folder.write("pl/checks.toml", own.checks);
+    let all = Locales::load(Some(&folder.0), &[])
+        .expect_err("wrong")
+        .to_string();
+    for part in [
+        "`drops` lacks the plural form [few]",
+        "`drops` lacks the plural form [many]",
+        "`caution-not-in-rain` has the invisible character U+200F",
+    ] {
+        assert!(all.contains(part), "{part} is not in\n{all}");
+    }
+}
+
+/// English, as a translator copies it.
+const FILES: Files = Files {
+    lexicon: FILE,
+    reply: include_str!("../../locales/en/reply.ftl"),
+    checks: include_str!("../../locales/en/checks.toml"),
+};
+
+struct Files {
+    lexicon: &'static str,
+    reply: &'static str,
+    checks: &'static str,
 }
 
 #[test]

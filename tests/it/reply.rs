@@ -2,8 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use matone::reply::{Encoding, segment};
-use proptest::prelude::*;
+use matone::reply::Encoding;
 use serde_json::Value;
 
 use crate::desk::{Office, noon};
@@ -156,7 +155,7 @@ fn a_reply_has_no_figure_that_the_answer_has_not() {
 }
 
 /// Strengths, volumes and conditions as they are met.
-fn grid() -> Vec<String> {
+pub(crate) fn grid() -> Vec<String> {
     let products = [
         "bleach 0.5%",
         "bleach 1%",
@@ -250,9 +249,10 @@ fn more_says_what_the_first_sms_had_no_room_for() {
     }
 }
 
-#[test]
-fn every_question_and_service_reply_fits_one_sms() {
-    for message in [
+/// Messages that are answered with a question, a refusal, another answer than a dose, or a
+/// service reply.
+pub(crate) fn service_messages() -> Vec<String> {
+    [
         "",
         "hello",
         "help",
@@ -343,8 +343,15 @@ fn every_question_and_service_reply_fits_one_sms() {
         "how much is left",
         "did not make it",
         "remind me",
-    ] {
-        let answered = Office::once(message);
+    ]
+    .map(str::to_owned)
+    .to_vec()
+}
+
+#[test]
+fn every_question_and_service_reply_fits_one_sms() {
+    for message in service_messages() {
+        let answered = Office::once(&message);
         let parts = &answered.segments.parts;
         assert_eq!(parts.len(), 1, "{message:?}: {}", answered.reply);
         assert_eq!(
@@ -353,72 +360,5 @@ fn every_question_and_service_reply_fits_one_sms() {
             "{message:?}: {}",
             answered.reply
         );
-    }
-}
-
-/// 3GPP TS 23.038: 160 septets, or 153 in each of several; the extension table counts twice.
-#[test]
-fn gsm_segments_are_counted_by_septets() {
-    for (text, parts) in [
-        ("a".repeat(160), 1),
-        ("a".repeat(161), 2),
-        ("a".repeat(306), 2),
-        ("a".repeat(307), 3),
-        ("€".repeat(80), 1),
-        ("€".repeat(81), 2),
-        // 153 is odd: the pair that does not fit goes over whole.
-        ("€".repeat(152), 2),
-        ("€".repeat(153), 3),
-        (String::new(), 1),
-    ] {
-        let segments = segment(&text);
-        assert_eq!(segments.encoding, Encoding::Gsm7);
-        assert_eq!(
-            segments.parts.len(),
-            parts,
-            "{} characters",
-            text.chars().count()
-        );
-        assert_eq!(segments.parts.concat(), text);
-    }
-}
-
-/// 70 code units, or 67 in each of several; a surrogate pair counts two and stays whole.
-#[test]
-fn ucs2_segments_are_counted_by_code_units() {
-    for (text, parts) in [
-        ("ж".repeat(70), 1),
-        ("ж".repeat(71), 2),
-        ("ж".repeat(134), 2),
-        ("😀".repeat(35), 1),
-        ("😀".repeat(36), 2),
-        ("😀".repeat(67), 3),
-    ] {
-        let segments = segment(&text);
-        assert_eq!(segments.encoding, Encoding::Ucs2);
-        assert_eq!(
-            segments.parts.len(),
-            parts,
-            "{} characters",
-            text.chars().count()
-        );
-        assert_eq!(segments.parts.concat(), text);
-    }
-}
-
-proptest! {
-    #[test]
-    fn cutting_loses_nothing_and_keeps_the_budget(text in "(\\PC|€|😀|\u{0915}\u{094D}\u{0937}| ){0,400}") {
-        let segments = segment(&text);
-        prop_assert_eq!(segments.parts.concat(), text.clone());
-        let most = match (segments.encoding, segments.parts.len()) {
-            (Encoding::Gsm7, 1) => 160,
-            (Encoding::Gsm7, _) => 153,
-            (Encoding::Ucs2, 1) => 70,
-            (Encoding::Ucs2, _) => 67,
-        };
-        for part in &segments.parts {
-            prop_assert!(segments.encoding.length(part) <= most);
-        }
     }
 }

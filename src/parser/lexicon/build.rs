@@ -43,13 +43,13 @@ pub(super) fn build(
     for overlay in overlays {
         builder.add_tables(&overlay.tables, &format!(" of {}", overlay.name));
     }
-    builder.add_slips(&tables);
-    for overlay in overlays {
-        builder.add_slips(&overlay.tables);
-        builder.add_plain(&overlay.plain);
-    }
     builder.add_plain(&plain_of_file);
     builder.add_plain(plain);
+    builder.add_slips(&tables);
+    for overlay in overlays {
+        builder.add_plain(&overlay.plain);
+        builder.add_slips(&overlay.tables);
+    }
     builder.finish()
 }
 
@@ -63,6 +63,7 @@ impl Builder {
         Self {
             lexicon: Lexicon {
                 tag: locale.tag,
+                name_in_sms: locale.name_in_sms.unwrap_or_else(|| locale.name.clone()),
                 name: locale.name,
                 review: locale.review,
                 spelling: locale.spelling,
@@ -82,8 +83,11 @@ impl Builder {
                 slips: HashMap::new(),
                 phrases: HashMap::new(),
                 known: HashSet::new(),
+                alone: HashSet::new(),
                 mendable: HashMap::new(),
                 letters: HashSet::new(),
+                written: HashSet::new(),
+                accents: HashSet::new(),
             },
             seen: HashMap::new(),
             mendable: HashSet::new(),
@@ -98,31 +102,34 @@ impl Builder {
         for (word, day) in &tables.ordinals {
             self.lexicon.ordinals.insert(normalize_word(word), *day);
         }
+        let section = |name: &str| format!("{name}{place}");
         for (phrase, value) in &tables.numbers {
-            self.add(phrase, Meaning::Number(*value), &format!("numbers{place}"));
+            self.add(phrase, &Meaning::Number(*value), &section("numbers"));
         }
         for (phrase, value) in &tables.scales {
-            self.add(phrase, Meaning::Scale(*value), &format!("scales{place}"));
+            self.add(phrase, &Meaning::Scale(*value), &section("scales"));
         }
         for (phrase, value) in &tables.fractions {
-            let section = format!("fractions{place}");
-            self.add(phrase, Meaning::Fraction(*value), &section);
+            self.add(phrase, &Meaning::Fraction(*value), &section("fractions"));
         }
         for (phrase, tag) in &tables.languages {
-            self.mendable.extend(self.lexicon.split(phrase));
-            let section = format!("languages{place}");
-            self.add(phrase, Meaning::Language(tag.clone()), &section);
+            let words = self.add(
+                phrase,
+                &Meaning::Language(tag.clone()),
+                &section("languages"),
+            );
+            self.mendable.extend(words);
         }
         for (name, phrases) in &tables.words {
+            let section = section(name);
             let Ok(concept) = name.parse::<Concept>() else {
-                let unknown = LexiconError::UnknownConcept(format!("{name}{place}"));
-                self.errors.push(unknown);
+                self.errors.push(LexiconError::UnknownConcept(section));
                 continue;
             };
+            let meaning = Meaning::Concept(concept);
             for phrase in phrases {
-                self.mendable.extend(self.lexicon.split(phrase));
-                let section = format!("{name}{place}");
-                self.add(phrase, Meaning::Concept(concept), &section);
+                let words = self.add(phrase, &meaning, &section);
+                self.mendable.extend(words);
             }
         }
     }
@@ -148,23 +155,23 @@ impl Builder {
         }
     }
 
+    /// Behind all other words: a slip that stands for none of them is one itself.
     fn add_slips(&mut self, tables: &Tables) {
         for (slip, meant) in &tables.slips {
             let words = self.lexicon.split(meant);
-            match words.iter().find(|word| !self.lexicon.knows(word)) {
-                // A plain word that only the list of plain words has is found there later.
-                Some(word) if words.len() > 1 => self.errors.push(LexiconError::SlipToNothing {
+            if words.iter().any(|word| self.lexicon.knows(word)) {
+                self.lexicon.slips.insert(normalize_word(slip), words);
+            } else {
+                self.errors.push(LexiconError::SlipToNothing {
                     slip: slip.clone(),
-                    word: word.clone(),
-                }),
-                Some(_) | None => {
-                    self.lexicon.slips.insert(normalize_word(slip), words);
-                }
+                    word: meant.clone(),
+                });
             }
         }
     }
 
     fn add_plain(&mut self, words: &str) {
+        self.note_accents(words);
         for word in words.split_whitespace() {
             for word in self.lexicon.split(word) {
                 // A plain word that is a concept's by itself as well is one that a slip may mean.
@@ -175,33 +182,56 @@ impl Builder {
                 {
                     self.mendable.remove(&word);
                 }
+                self.lexicon.alone.insert(word.clone());
                 self.lexicon.known.insert(word);
             }
         }
     }
 
-    fn add(&mut self, phrase: &str, meaning: Meaning, section: &str) {
-        let mut words = self.lexicon.split(phrase);
+    /// Words with the accents that the file gives them.
+    fn note_accents(&mut self, words: &str) {
+        if words.is_ascii() {
+            return;
+        }
+        let accented = words
+            .split([' ', '-', '\'', '\n'])
+            .filter(|word| !word.is_ascii())
+            .map(str::to_lowercase);
+        self.lexicon.written.extend(accented);
+    }
+
+    /// Adds a phrase; its words come back.
+    fn add(&mut self, phrase: &str, meaning: &Meaning, section: &str) -> Vec<String> {
+        self.note_accents(phrase);
+        let words = self.lexicon.split(phrase);
         let whole = words.join(" ");
-        if let Some(first) = self.seen.insert(whole.clone(), section.to_owned()) {
-            if first != section {
+        match self.seen.get(&whole) {
+            Some(first) if first == section => return words,
+            Some(first) => {
+                let first = first.clone();
                 self.errors.push(LexiconError::TwoMeanings {
                     phrase: whole,
                     first,
                     second: section.to_owned(),
                 });
+                return words;
             }
-            return;
+            None => {
+                self.seen.insert(whole, section.to_owned());
+            }
         }
         self.lexicon.known.extend(words.iter().cloned());
-        if words.is_empty() {
-            return;
+        if let [alone] = words.as_slice() {
+            self.lexicon.alone.insert(alone.clone());
         }
-        let first = words.remove(0);
-        self.lexicon.phrases.entry(first).or_default().push(Phrase {
-            rest: words,
-            meaning,
-        });
+        if let Some((first, rest)) = words.split_first() {
+            let phrases = self.lexicon.phrases.entry(first.clone()).or_default();
+            phrases.push(Phrase {
+                rest: rest.to_vec(),
+                meaning: meaning.clone(),
+            });
+        }
+        words
     }
 
     fn finish(mut self) -> Result<Lexicon, Vec<LexiconError>> {
@@ -224,6 +254,8 @@ impl Builder {
                 self.lexicon.mendable.entry(key).or_default().push(word);
             }
         }
+        let written = self.lexicon.written.iter().flat_map(|word| word.chars());
+        self.lexicon.accents = written.filter(|c| !c.is_ascii()).collect();
         let letters = self.lexicon.known.iter().flat_map(|word| word.chars());
         self.lexicon.letters = letters
             .filter(|c| c.is_alphabetic() && !c.is_ascii())

@@ -47,6 +47,8 @@ pub(super) struct Tables {
 pub(super) struct LocaleTable {
     pub(super) tag: String,
     pub(super) name: String,
+    #[serde(default)]
+    pub(super) name_in_sms: Option<String>,
     pub(super) review: String,
     pub(super) decimal_sign: DecimalSign,
     pub(super) unit_order: UnitOrder,

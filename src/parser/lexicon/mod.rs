@@ -15,6 +15,7 @@ use strsim::osa_distance;
 
 use super::concept::Concept;
 use super::normalize::normalize_word;
+use super::number::DecimalSign;
 
 pub use file::Overlay;
 pub(super) use grammar::{
@@ -80,6 +81,7 @@ pub enum LexiconError {
 pub struct Lexicon {
     tag: String,
     name: String,
+    name_in_sms: String,
     review: String,
     spelling: String,
     pub(super) grammar: Grammar,
@@ -96,10 +98,16 @@ pub struct Lexicon {
     phrases: HashMap<String, Vec<Phrase>>,
     /// All words of all phrases, and the plain ones.
     known: HashSet<String>,
+    /// The known words that stand by themselves, and not only in a phrase.
+    alone: HashSet<String>,
     /// Words that a slip may be mended to, by length in characters and first letter.
     mendable: HashMap<(usize, char), Vec<String>>,
     /// Letters beyond a to z that its words are written with.
     letters: HashSet<char>,
+    /// Words that have accents, with them.
+    written: HashSet<String>,
+    /// The letters with accents, and those of other scripts, of these words.
+    accents: HashSet<char>,
 }
 
 #[derive(Debug)]
@@ -138,6 +146,12 @@ impl Lexicon {
         &self.name
     }
 
+    /// The name in letters that a message has.
+    #[must_use]
+    pub fn name_in_sms(&self) -> &str {
+        &self.name_in_sms
+    }
+
     /// Who has read the locale.
     #[must_use]
     pub fn review(&self) -> &str {
@@ -148,6 +162,16 @@ impl Lexicon {
     #[must_use]
     pub fn spelling(&self) -> &str {
         &self.spelling
+    }
+
+    /// Whether decimals are written with a comma; nothing where both signs are met.
+    #[must_use]
+    pub const fn writes_commas(&self) -> Option<bool> {
+        match self.grammar.decimal_sign {
+            DecimalSign::Comma => Some(true),
+            DecimalSign::Either => None,
+            DecimalSign::Point => Some(false),
+        }
     }
 
     /// The month that a word names.
@@ -197,6 +221,11 @@ impl Lexicon {
         self.known.contains(word) || self.months.contains_key(word)
     }
 
+    /// Whether a word stands in the file by itself, and not only in a phrase.
+    pub(super) fn has_alone(&self, word: &str) -> bool {
+        self.alone.contains(word) || self.months.contains_key(word)
+    }
+
     /// Whether a word has a meaning by itself.
     pub(super) fn means(&self, word: &str) -> bool {
         self.find(&[word])
@@ -207,6 +236,38 @@ impl Lexicon {
     pub(super) fn spells(&self, word: &str) -> bool {
         let mut foreign = word.chars().filter(|c| !c.is_ascii()).peekable();
         foreign.peek().is_some() && foreign.all(|c| self.letters.contains(&c))
+    }
+
+    /// Whether a little word only joins others: what is cut off another word is never a unit.
+    pub(super) fn joins(&self, word: &str) -> bool {
+        self.find(&[word]).is_some_and(|found| {
+            matches!(
+                found.meaning,
+                Meaning::Concept(
+                    Concept::And
+                        | Concept::AtWord
+                        | Concept::Determiner
+                        | Concept::FromWord
+                        | Concept::Negation
+                        | Concept::Of
+                        | Concept::Or
+                        | Concept::Per
+                        | Concept::Possessive
+                )
+            )
+        })
+    }
+
+    /// Whether all letters beyond a to z of a word are met in the language.
+    pub(super) fn has_accents_of(&self, typed: &str) -> bool {
+        let lower = typed.to_lowercase();
+        let mut foreign = lower.chars().filter(|c| c.is_alphabetic() && !c.is_ascii());
+        foreign.all(|c| self.accents.contains(&c))
+    }
+
+    /// Whether the file has a word with just these accents.
+    pub(super) fn writes(&self, typed: &str) -> bool {
+        self.written.contains(&typed.to_lowercase())
     }
 
     /// A word without an article that is written as one with it.
@@ -220,29 +281,27 @@ impl Lexicon {
     }
 
     /// A word cut behind a little word that is written as one with it: the little word, if it is
-    /// known, and the rest.
+    /// known, and the rest. The shorter little word goes first, and a rest as it is written before
+    /// one with a slip.
     pub(super) fn cut_prefix(&self, word: &str) -> Option<(Option<&str>, String)> {
-        self.prefixes.iter().find_map(|prefix| {
-            let stem = word.strip_prefix(prefix.as_str())?;
-            let stem = self.without_article(stem);
-            if stem.chars().count() < 2 {
-                return None;
-            }
-            let stem = if self.knows(stem) {
-                stem
-            } else if stem.chars().count() > STEM_LEAST {
-                self.mend(stem)?
-            } else {
-                return None;
-            };
-            // The article inside `wal-` and `bil-` says nothing.
-            let little = self
-                .articles
-                .iter()
-                .find_map(|article| prefix.strip_suffix(article.as_str()))
-                .unwrap_or(prefix);
-            Some((self.knows(little).then_some(little), stem.to_owned()))
-        })
+        let cuts = || {
+            self.prefixes.iter().rev().filter_map(|prefix| {
+                let stem = self.without_article(word.strip_prefix(prefix.as_str())?);
+                (stem.chars().count() >= 2).then_some((prefix, stem))
+            })
+        };
+        let (prefix, stem) = cuts().find(|(_, stem)| self.knows(stem)).or_else(|| {
+            cuts()
+                .filter(|(_, stem)| stem.chars().count() > STEM_LEAST)
+                .find_map(|(prefix, stem)| Some((prefix, self.mend(stem)?)))
+        })?;
+        // The article inside `wal-` and `bil-` says nothing.
+        let little = self
+            .articles
+            .iter()
+            .find_map(|article| prefix.strip_suffix(article.as_str()))
+            .unwrap_or(prefix);
+        Some((self.knows(little).then_some(little), stem.to_owned()))
     }
 
     /// The word that was meant, if only one can have been.
