@@ -157,6 +157,9 @@ impl Phrases<'_> {
         // What holds for other water can only be left out of a dose: the head says which it is for.
         let other = if answer.topic == Topic::Dose {
             Need::Condition
+        } else if answer.topic == Topic::Boil {
+            // High up the shorter boil is too short.
+            Need::Urgent
         } else {
             Need::Later
         };
