@@ -116,6 +116,16 @@ impl Text<'_> {
     }
 }
 
+/// Whether a word without a meaning here stands at one: "too cloudy", "machafu sana".
+fn qualified(text: Text<'_>, at: usize) -> bool {
+    let plain = |i: usize| {
+        text.items
+            .get(i)
+            .is_some_and(|item| item.is_filler() && item.concept().is_none())
+    };
+    at.checked_sub(1).is_some_and(plain) || plain(at + 1)
+}
+
 pub(super) fn clarity(text: Text<'_>) -> Option<Clarity> {
     let mut clear = false;
     let mut cloudy = false;
@@ -130,7 +140,8 @@ pub(super) fn clarity(text: Text<'_>) -> Option<Clarity> {
             (Concept::Clear, Standing::Stated) => clear = true,
             (Concept::Clear, Standing::Denied) => cloudy = true,
             (Concept::Cloudy, Standing::Stated) => cloudy = true,
-            (Concept::Cloudy, Standing::Denied) => clear = true,
+            // "Not too cloudy" is a little cloudy, or it is not: both doses are told.
+            (Concept::Cloudy, Standing::Denied) => clear |= !qualified(text, i),
             // "The water is clean", but not "to clean the floor".
             (Concept::Clean, Standing::Stated | Standing::Denied) => {
                 let of_water = (1..=3).any(|back| {

@@ -6,6 +6,8 @@ use matone::parser::{Reading, Vocabulary, read};
 use matone::quantity::UnitSystem;
 use proptest::prelude::*;
 
+use crate::desk::Office;
+
 fn reading(text: &str) -> Reading {
     let locales = Locales::embedded().unwrap_or_else(|error| panic!("{error}"));
     let (_, english) = locales.get("en").expect("English");
@@ -503,4 +505,19 @@ fn people_are_counted_and_families_only_with_their_size() {
     assert_eq!(people("bleach for a family of seven, 10 days"), Some(7.0));
     assert_eq!(people("bleach for 40 families, 10 days"), None);
     assert_eq!(people("bleach for 0 people, 10 days"), None);
+}
+
+/// "Not too cloudy" is no word for clear: the larger dose is told beside the smaller.
+#[test]
+fn water_that_is_not_too_cloudy_is_not_taken_as_clear() {
+    for text in [
+        "20 L not too cloudy bleach 5%",
+        "eau pas trop trouble 20 L javel 5%",
+        "agua no muy turbia 20 L cloro 5%",
+    ] {
+        let answer = Office::once_json(text);
+        let reply = answer["reply"].as_str().expect("a reply");
+        assert!(reply.contains("4 mL"), "{text}: {reply}");
+        assert!(reply.contains("60 min"), "{text}: {reply}");
+    }
 }
