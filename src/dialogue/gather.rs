@@ -5,13 +5,13 @@
 //! Promises that another product brings its own figures, and that a doubt takes away what was
 //! sure before.
 
-use crate::parser::{Doubt, Link, Note};
+use crate::parser::{Doubt, Link, Note, powder};
 use crate::quantity::limit;
 use crate::request::{Facts, Field, LabelFigure, Person as Drinker, Product, Refusal, Topic, Work};
 use crate::treatment::{self, Detail, JarVerdict, Measure, ResidualVerdict};
 
 use super::bottle::Place;
-use super::facts::{iodine_suits, merge, refusal_of};
+use super::facts::{iodine_suits, merge, product_doubted, refusal_of};
 use super::order;
 use super::say::{Answer, Beside, Question, Say};
 use super::state::{ANSWER_LIVES_MINUTES, Answered, Asked, Talk, Urge};
@@ -79,6 +79,7 @@ impl Conversation<'_> {
             // "Its a bucket" takes nothing away from a volume already told.
             doubts.retain(|doubt| !(*doubt == Doubt::VolumeUnsized && facts.volume_l.is_some()));
             self.apply_bare(&mut facts, &doubts);
+            self.name_the_form(&notes, &mut facts, &mut doubts);
         }
         if place == Place::Beside {
             self.inherit_product(work, &mut facts, &doubts);
@@ -170,6 +171,50 @@ impl Conversation<'_> {
         };
         facts.product = Some(named.0);
         doubts.retain(|doubt| *doubt != named.1);
+    }
+
+    /// "Liquid", "5%" or "tablets", in answer to "is the chlorine a liquid, a powder or tablets?";
+    /// "65%", in answer to "which powder?".
+    fn name_the_form(&self, notes: &[Note], facts: &mut Facts, doubts: &mut Vec<Doubt>) {
+        let asked = self
+            .asked()
+            .is_some_and(|asked| asked.field == Field::Product);
+        if !asked || facts.product.is_some() {
+            return;
+        }
+        // A form that was told before, or is told now.
+        let of = |note: Note| notes.contains(&note);
+        let other: Vec<Doubt> = doubts.iter().copied().filter(|d| !is_form(*d)).collect();
+        if product_doubted(&other) {
+            return;
+        }
+        let liquid = self.reading.notes.contains(&Note::Liquid);
+        let named = match facts.strength_percent {
+            // What may be stabilised stays so, whatever its form.
+            _ if of(Note::OfPool) => None,
+            Some(percent) if of(Note::OfPowder) => powder(percent),
+            _ if of(Note::OfChlorine) && of(Note::OfTablets) => Some(Product::Nadcc),
+            _ if of(Note::OfChlorine) && liquid => Some(Product::Bleach),
+            // More than a liquid can have is a powder's.
+            Some(percent) if of(Note::OfChlorine) && limit::BLEACH.check(percent).is_ok() => {
+                Some(Product::Bleach)
+            }
+            Some(_) | None => None,
+        };
+        doubts.retain(|doubt| !is_form(*doubt));
+        facts.product = named;
+        if named.is_none() {
+            // The same question again, and not one that has forgotten what was said.
+            let still = [
+                (Note::OfPool, Doubt::Pool),
+                (Note::OfPowder, Doubt::PowderForm),
+                (Note::OfTablets, Doubt::TabletForm),
+                (Note::OfIodine, Doubt::IodineForm),
+                (Note::OfChlorine, Doubt::ChlorineForm),
+            ];
+            let still = still.into_iter().find(|(note, _)| of(*note));
+            doubts.extend(still.map(|(_, doubt)| doubt));
+        }
     }
 
     /// "0.2%" with no product beside it, while the bottle is many times stronger: what the
@@ -399,4 +444,12 @@ fn parts_water(work: Work, facts: &Facts) -> Option<f64> {
 fn same_question(doubt: Field, field: Field) -> bool {
     let is_stock = |field: Field| matches!(field, Field::StockG | Field::StockMl | Field::Tablets);
     doubt == field || (is_stock(doubt) && is_stock(field))
+}
+
+/// Whether a doubt is only about the form of a product.
+const fn is_form(doubt: Doubt) -> bool {
+    matches!(
+        doubt,
+        Doubt::ChlorineForm | Doubt::IodineForm | Doubt::PowderForm | Doubt::TabletForm
+    )
 }

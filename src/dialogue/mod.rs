@@ -381,6 +381,10 @@ impl Conversation<'_> {
                 asked.notes.extend(self.notes());
                 return self.ask_again(&asked);
             }
+            // "Liquid", in answer to which form the chlorine has.
+            if asked.field == Field::Product && self.reading.notes.contains(&Note::Liquid) {
+                return self.gather(asked.work);
+            }
             if let Some(bare) = self.reading.bare
                 && self.reading.unread.len() <= 2
             {

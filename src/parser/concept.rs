@@ -127,6 +127,8 @@ pub enum Concept {
     LastsWord,
     LeftInBottle,
     LessThan,
+    /// A liquid, of whatever product.
+    Liquid,
     Litre,
     MakeWord,
     MeetingWord,

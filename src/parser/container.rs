@@ -8,7 +8,7 @@ use super::concept::Concept;
 use super::lexicon::{ContainerOrder, UnitOrder};
 use super::number::Shape;
 use super::numeral::number_at;
-use super::tag::{GrammaticalNumber, Item};
+use super::tag::{GrammaticalNumber, Item, Tag};
 
 /// Words that may stand between a container and its size.
 fn is_link(item: &Item) -> bool {
@@ -151,6 +151,57 @@ pub(super) fn stray_number_before(
         let word = other.figure.shape == Shape::Whole
             && (other.figure.value == 2.0 || other.figure.value == 4.0);
         other.items.end == start && matches!(other.unit, Unit::Pieces) && !word
+    })
+}
+
+/// "2 nice red buckets 20 L", "3 paint tins 15 L": a number of things that nothing here multiplies
+/// by. Are they as many?
+pub(super) fn unexplained_count_before(items: &[Item], amounts: &[Amount], start: usize) -> bool {
+    /// Words between a number and its thing's size.
+    const REACH: usize = 4;
+    /// More of them would be a price or a room.
+    const MOST: f64 = 60.0;
+    let describes = |item: &Item| {
+        item.is_filler()
+            || matches!(
+                item.concept(),
+                Some(
+                    Concept::Article
+                        | Concept::Clean
+                        | Concept::Clear
+                        | Concept::Cloudy
+                        | Concept::Container
+                        | Concept::Day
+                        | Concept::Homonym
+                        | Concept::NowWord
+                        | Concept::Of
+                        | Concept::SpoiledHint
+                        | Concept::SpoiledProduct
+                )
+            )
+    };
+    // "4 a 20 L can" is text-speak.
+    let is_thing = |item: &Item| {
+        item.is(Concept::Container)
+            || item.is(Concept::Homonym)
+            || (matches!(item.tag, Tag::Plain | Tag::Unknown) && item.letters > 2)
+    };
+    amounts.iter().any(|count| {
+        let between = items.get(count.items.end..start).unwrap_or_default();
+        // "Tank no. 12 holds 640 L."
+        let is_name = count
+            .items
+            .start
+            .checked_sub(1)
+            .and_then(|before| items.get(before))
+            .is_some_and(|before| before.is_sign(&['.', '#']));
+        count.unit == Unit::Pieces
+            && !is_name
+            && count.figure.shape == Shape::Whole
+            && (2.0..=MOST).contains(&count.figure.value)
+            && (1..=REACH).contains(&between.len())
+            && between.iter().all(describes)
+            && between.iter().any(is_thing)
     })
 }
 

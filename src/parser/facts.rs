@@ -116,19 +116,44 @@ impl Text<'_> {
     }
 }
 
-/// Whether a word without a meaning here stands at one: "too cloudy", "machafu sana".
-fn qualified(text: Text<'_>, at: usize) -> bool {
-    let plain = |i: usize| {
-        text.items
-            .get(i)
-            .is_some_and(|item| item.is_filler() && item.concept().is_none())
-    };
-    at.checked_sub(1).is_some_and(plain) || plain(at + 1)
+/// How far a word of degree stands from what it grades: "mush 'akir jiddan", "pas du tout trop".
+const DEGREE_REACH: usize = 2;
+
+/// Whether a word's quality is graded ("too cloudy", "machafu sana"), or may be: by a word that
+/// is not known.
+fn graded(text: Text<'_>, at: usize) -> bool {
+    let grades = |item: &&Item| item.grades || item.tag == Tag::Unknown;
+    let goes_on = |item: &&Item| !item.ends_sentence() && !item.is_sign(&[',']);
+    let before = text.items.get(..at).unwrap_or_default();
+    let behind = text.items.get(at + 1..).unwrap_or_default();
+    let mut before = before.iter().rev().take(DEGREE_REACH).take_while(goes_on);
+    let mut behind = behind.iter().take(DEGREE_REACH).take_while(goes_on);
+    let itself = text.items.get(at).is_some_and(|item| item.grades);
+    // "That is not cloudy": what stands before the denial grades nothing.
+    let grades_before = before
+        .find(|item| grades(item) || item.denies)
+        .is_some_and(|item| grades(&item));
+    itself || grades_before || behind.any(|item| grades(&item))
+}
+
+/// Whether what is said here is only supposed: "I am not sure if the water is clear".
+fn perhaps(text: Text<'_>, at: usize) -> bool {
+    /// "Not sure if the water in it is clear."
+    const REACH: usize = 5;
+    let before = text.items.get(..at).unwrap_or_default().iter().rev();
+    before
+        .take(REACH)
+        .take_while(|item| !item.ends_sentence() && !item.is_sign(&[',']))
+        // "About 10 L of clear water": said of the figure.
+        .take_while(|item| !matches!(item.tag, Tag::Figure(_) | Tag::Number(_)))
+        .any(|item| item.is(Concept::Perhaps))
 }
 
 pub(super) fn clarity(text: Text<'_>) -> Option<Clarity> {
     let mut clear = false;
     let mut cloudy = false;
+    let not_clean = (text.items.iter().enumerate())
+        .any(|(i, item)| item.is(Concept::Clean) && text.scope.at(i) == Standing::Denied);
     for (i, item) in text.items.iter().enumerate() {
         let Some(concept) = item.concept() else {
             continue;
@@ -137,11 +162,16 @@ pub(super) fn clarity(text: Text<'_>) -> Option<Clarity> {
         match (concept, standing) {
             // "A clear plastic bottle" says nothing of the water in it.
             (Concept::Clear, _) if text.of_container(i) => {}
+            // "Zyada ganda nahi", where "ganda nahi" is a word for clear.
+            (Concept::Clear, Standing::Stated) if item.denies && graded(text, i) => {}
+            // "Perhaps it is clear."
+            (Concept::Clear, Standing::Stated) if perhaps(text, i) => {}
             (Concept::Clear, Standing::Stated) => clear = true,
             (Concept::Clear, Standing::Denied) => cloudy = true,
             (Concept::Cloudy, Standing::Stated) => cloudy = true,
-            // "Not too cloudy" is a little cloudy, or it is not: both doses are told.
-            (Concept::Cloudy, Standing::Denied) => clear |= !qualified(text, i),
+            // "Not too cloudy" is a little cloudy, or it is not, and so is "neither dirty nor
+            // clean": both doses are told.
+            (Concept::Cloudy, Standing::Denied) => clear |= !graded(text, i) && !not_clean,
             // "The water is clean", but not "to clean the floor".
             (Concept::Clean, Standing::Stated | Standing::Denied) => {
                 let of_water = (1..=3).any(|back| {

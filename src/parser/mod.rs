@@ -48,6 +48,7 @@ pub use doubt::{Doubt, strength_limit};
 pub use language::{Expected, recognise};
 pub use lexicon::{Lexicon, LexiconError, Overlay};
 pub use note::Note;
+pub(crate) use product::powder;
 pub use vocabulary::Vocabulary;
 
 use amount::{Amount, Unit};
@@ -301,7 +302,19 @@ fn interpret(text: Text<'_>) -> Reading {
     }
     limits::check(&mut all, &mut doubts);
     note::long_use(text, &all, &mut notes);
-    if matches!(topic, Topic::Stock | Topic::Supply) && all.stock_ml.is_none() {
+    let forms = [
+        (Doubt::ChlorineForm, Note::OfChlorine),
+        (Doubt::IodineForm, Note::OfIodine),
+        (Doubt::Pool, Note::OfPool),
+        (Doubt::PowderForm, Note::OfPowder),
+        (Doubt::TabletForm, Note::OfTablets),
+    ];
+    let forms = forms
+        .into_iter()
+        .filter(|(doubt, _)| doubts.contains(doubt));
+    notes.extend(forms.map(|(_, note)| note));
+    let in_tablets = all.tablets.is_some() || all.tablet_mg.is_some();
+    if matches!(topic, Topic::Stock | Topic::Supply) && all.stock_ml.is_none() && !in_tablets {
         // "How much water can 1 litre of bleach treat?": any volume is the stock's.
         let litres = all.volume_l.or(volumes.small_litres);
         all.stock_ml = litres.map(|litres| litres * 1000.0);

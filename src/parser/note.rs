@@ -67,6 +67,18 @@ pub enum Note {
     Makes,
     /// Something is to be forgotten.
     Forgets,
+    /// It is a liquid, of whatever product.
+    Liquid,
+    /// It is chlorine, in whatever form.
+    OfChlorine,
+    /// It is iodine, in whatever form.
+    OfIodine,
+    /// It is of a pool, and may be stabilised.
+    OfPool,
+    /// It is a powder, of whatever product.
+    OfPowder,
+    /// It is in tablets, of whatever product.
+    OfTablets,
     /// The bottle is to be remembered, beside another question.
     Keep,
     /// The label prints a range; its lower end was taken.
@@ -118,6 +130,7 @@ pub(super) fn notes(text: Text<'_>) -> Vec<Note> {
         (Concept::WhatToDo, Note::AsksAgain),
         (Concept::Germ, Note::AsksAgain),
         (Concept::HowMuch, Note::AsksAgain),
+        (Concept::Liquid, Note::Liquid),
         (Concept::MakeWord, Note::Makes),
         (Concept::OtherWater, Note::OtherWater),
         (Concept::Spent, Note::Spent),

@@ -7,7 +7,7 @@ use crate::request::Product;
 
 use super::concept::Concept;
 use super::doubt::Doubt;
-use super::scope::Scope;
+use super::scope::{Scope, Standing};
 use super::strength::Percentages;
 use super::tag::{Item, Tag};
 
@@ -59,10 +59,19 @@ pub(super) fn product(items: &[Item], scope: &Scope, percentages: &Percentages) 
         let Some(concept) = item.concept() else {
             continue;
         };
-        reading.mentioned |= is_product_word(concept);
+        reading.mentioned |= is_product_word(concept) || concept == Concept::Liquid;
         if scope.stated(i) {
             words.push((i, concept));
         }
+    }
+    // "My friend uses bleach of 5%; mine has no label": the product of the talk, not its figures.
+    // Yesterday's may be another than today's.
+    let yesterday = items.iter().any(|item| item.is(Concept::Yesterday));
+    if !yesterday && !words.iter().any(|(_, word)| is_product_word(*word)) {
+        let told = items.iter().enumerate().filter(|(i, item)| {
+            scope.at(*i) == Standing::Aside && item.concept().is_some_and(is_product_word)
+        });
+        words.extend(told.filter_map(|(i, item)| Some((i, item.concept()?))));
     }
     for correction in &scope.corrections {
         let later = words
@@ -100,7 +109,7 @@ pub(super) fn product(items: &[Item], scope: &Scope, percentages: &Percentages) 
         reading.doubts.push(Doubt::BleachTablet);
     } else if has(Concept::Powder) && (named.is_empty() || named == [Product::Bleach]) {
         named.clear();
-        match powder(strongest) {
+        match strongest.and_then(powder) {
             Some(product) => named.push(product),
             None => reading.doubts.push(Doubt::PowderForm),
         }
@@ -114,7 +123,7 @@ pub(super) fn product(items: &[Item], scope: &Scope, percentages: &Percentages) 
             // More than a liquid can have is asked about, as its strength.
             Some(_) => named.push(Product::Bleach),
             // "Chlorine solution": a liquid.
-            None if has(Concept::Solution) => named.push(Product::Bleach),
+            None if has(Concept::Solution) || has(Concept::Liquid) => named.push(Product::Bleach),
             None => reading.doubts.push(Doubt::ChlorineForm),
         }
     } else if named.is_empty() && has(Concept::Iodine) {
@@ -152,11 +161,14 @@ fn says_bleach(items: &[Item], scope: &Scope) -> bool {
         .any(|(i, item)| item.tag == Tag::Concept(Concept::Bleach) && scope.stated(i))
 }
 
-fn powder(strongest: Option<f64>) -> Option<Product> {
-    match strongest {
-        Some(percent) if (60.0..=80.0).contains(&percent) => Some(Product::CalciumHypochlorite),
-        Some(percent) if (20.0..=40.0).contains(&percent) => Some(Product::BleachingPowder),
-        Some(_) | None => None,
+/// The powder of a strength, percent.
+pub(crate) fn powder(percent: f64) -> Option<Product> {
+    if (60.0..=80.0).contains(&percent) {
+        Some(Product::CalciumHypochlorite)
+    } else if (20.0..=40.0).contains(&percent) {
+        Some(Product::BleachingPowder)
+    } else {
+        None
     }
 }
 

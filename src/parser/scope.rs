@@ -5,6 +5,7 @@
 //! Promises that yesterday's figures, a friend's figures and quoted ones are not facts, and that
 //! a denied word is not read as its affirmation.
 
+use super::amount::Amount;
 use super::concept::Concept;
 use super::lexicon::{Grammar, Negation, UnitOrder};
 use super::tag::{Item, Tag};
@@ -47,6 +48,30 @@ impl Scope {
 
     pub(super) fn stated(&self, index: usize) -> bool {
         self.at(index) == Standing::Stated
+    }
+
+    /// Whether a denied amount stands behind another of its kind, with only the denial before it:
+    /// "20 L, no 200 L" may take the first one back, or rule the second one out.
+    pub(super) fn denied_behind(
+        &self,
+        items: &[Item],
+        amounts: &[Amount],
+        denied: &Amount,
+    ) -> bool {
+        let start = denied.items.start;
+        let by_denial = start
+            .checked_sub(1)
+            .and_then(|before| items.get(before))
+            .is_some_and(|before| before.is(Concept::Negation) && before.says_no);
+        by_denial
+            && amounts.iter().any(|first| {
+                std::mem::discriminant(&first.unit) == std::mem::discriminant(&denied.unit)
+                    && first.items.end <= start
+                    && self.stated(first.items.start)
+                    && items
+                        .get(first.items.end..start)
+                        .is_some_and(|between| !between.iter().any(Item::ends_sentence))
+            })
     }
 
     fn set(&mut self, index: usize, standing: Standing) {
@@ -133,8 +158,8 @@ impl Scope {
                 continue;
             }
             match grammar.negation {
-                // "Turbia no: clara."
-                Negation::Before if self.deny_adjective(items, i) => continue,
+                // "Turbia no: clara", "kuni hatuna, tuna jua".
+                Negation::Before if self.deny_at_the_end(items, i) => continue,
                 Negation::Before => {}
                 Negation::After => {
                     if self.deny_before(items, i) {
@@ -181,8 +206,8 @@ impl Scope {
         }
     }
 
-    /// "Cloudy no: clear": the denial behind a word for clarity, and nothing behind the denial.
-    fn deny_adjective(&mut self, items: &[Item], negation: usize) -> bool {
+    /// "Cloudy no: clear", "firewood, none": a denial behind its word, with nothing behind itself.
+    fn deny_at_the_end(&mut self, items: &[Item], negation: usize) -> bool {
         let ends = items
             .get(negation + 1)
             .is_none_or(|next| next.is_sign(&[':', ',', '.', '-', ';', '!']));
@@ -192,13 +217,13 @@ impl Scope {
         let Some(before) = back.find(asked).filter(|_| ends) else {
             return false;
         };
-        let told = items
+        let denied = items
             .get(before)
-            .is_some_and(|item| item.is(Concept::Clear) || item.is(Concept::Cloudy));
-        if told {
+            .is_some_and(|item| item.concept().is_some() && deniable(item));
+        if denied {
             self.set(before, Standing::Denied);
         }
-        told
+        denied
     }
 
     /// Denies the nearest word before the denial, and what is joined to it: "bleach ya tablet

@@ -8,6 +8,7 @@ use super::amount::{Amount, Unit};
 use super::concept::Concept;
 use super::doubt::Doubt;
 use super::number::Shape;
+use super::product::is_product_word;
 use super::scope::{Scope, Standing};
 use super::tag::{Item, Tag};
 
@@ -65,7 +66,13 @@ pub(super) fn percentages(items: &[Item], amounts: &[Amount], scope: &Scope) -> 
         match scope.at(start) {
             Standing::Aside => continue,
             Standing::Denied => {
-                found.doubts.push(Doubt::StrengthDenied);
+                found
+                    .doubts
+                    .push(if scope.denied_behind(items, amounts, amount) {
+                        Doubt::StrengthTwo
+                    } else {
+                        Doubt::StrengthDenied
+                    });
                 continue;
             }
             Standing::Stated => {}
@@ -133,6 +140,7 @@ pub(super) fn percentages(items: &[Item], amounts: &[Amount], scope: &Scope) -> 
         });
     }
     take_back(&mut found.good, scope);
+    keep_the_present(&mut found.good, items);
     // "Not 4%, it is 5%": the denied one is out of the way.
     if found.good.len() == 1 {
         found.doubts.retain(|doubt| *doubt != Doubt::StrengthDenied);
@@ -147,6 +155,16 @@ fn take_back(good: &mut Vec<Percentage>, scope: &Scope) {
         if good.iter().any(|percentage| percentage.item > *correction) {
             good.retain(|percentage| percentage.item > *correction);
         }
+    }
+}
+
+/// "Before it was 2.6%, now it is 4%": the present one.
+fn keep_the_present(good: &mut Vec<Percentage>, items: &[Item]) {
+    if let [before, after] = good.as_slice()
+        && let Some(between) = items.get(before.item..after.item)
+        && between.iter().any(|item| item.is(Concept::NowWord))
+    {
+        good.remove(0);
     }
 }
 
@@ -168,7 +186,10 @@ fn is_no_strength(items: &[Item], amount: &Amount) -> bool {
         .take(2);
     // "100% sure"; but "4% for sure" is a strength.
     let elsewhere = |item: &Item| {
-        item.is(Concept::Advertising) || (item.is(Concept::Surely) && amount.figure.value >= 50.0)
+        item.is(Concept::Advertising)
+            || (item.is(Concept::Surely)
+                && amount.unit == Unit::Percent
+                && amount.figure.value >= 50.0)
     };
     let before = before.clone().any(elsewhere);
     let after = after
@@ -196,6 +217,42 @@ fn nearby(items: &[Item], amount: &Amount, concept: Concept, before: usize, afte
             .any(|(i, item)| item.is(concept) && !tail.get(i + 1).is_some_and(other_figure))
 }
 
+/// The items of the clause around one of them: those before it, nearest first, and those behind.
+fn clause(items: &[Item], at: usize) -> (impl Iterator<Item = &Item>, impl Iterator<Item = &Item>) {
+    let goes_on = |item: &&Item| !item.ends_sentence() && !item.is_sign(&[',']);
+    let before = items.get(..at).unwrap_or_default().iter().rev();
+    let behind = items.get(at + 1..).unwrap_or_default().iter();
+    (before.take_while(goes_on), behind.take_while(goes_on))
+}
+
+/// "How many grams do I dissolve", and nothing behind it: a verb, and no thinned product.
+fn asks_how_much_to_dissolve(items: &[Item], at: usize) -> bool {
+    let (mut before, mut behind) = clause(items, at);
+    before.any(|item| item.is(Concept::HowMuch)) && behind.all(Item::is_filler)
+}
+
+/// "I mixed the 5% bleach with water", with no volume and no question in it: what is in the
+/// bottle now is weaker than its label.
+fn mixed_into_water(items: &[Item], at: usize) -> bool {
+    let (before, behind) = clause(items, at);
+    let rest: Vec<&Item> = before.chain(behind).collect();
+    let has = |concept: Concept| rest.iter().any(|item| item.is(concept));
+    let product = rest
+        .iter()
+        .any(|item| item.concept().is_some_and(is_product_word));
+    let plans = [
+        Concept::HowMuch,
+        Concept::AddWord,
+        Concept::Litre,
+        Concept::Container,
+        Concept::Negation,
+        Concept::Acid,
+        Concept::Ammonia,
+        Concept::Chemical,
+    ];
+    product && has(Concept::Water) && !plans.into_iter().any(has)
+}
+
 fn other_figure(item: &Item) -> bool {
     matches!(item.tag, Tag::Figure(_) | Tag::Number(_))
 }
@@ -221,7 +278,10 @@ fn loose_signs(items: &[Item], amounts: &[Amount], scope: &Scope) -> Vec<Doubt> 
             doubts.push(Doubt::StrengthUnreadable);
         }
         // "Dilute bleach 5% to 1%" is a plan; "dilute bleach" alone has been thinned.
-        let thinned = item.is(Concept::Thinned) || (item.is(Concept::DiluteWord) && figures < 2);
+        let plan = figures >= 2 || asks_how_much_to_dissolve(items, i);
+        let thinned = item.is(Concept::Thinned)
+            || (item.is(Concept::DiluteWord) && !plan)
+            || (item.is(Concept::Mix) && mixed_into_water(items, i));
         if thinned && scope.stated(i) {
             doubts.push(Doubt::StrengthThinned);
         }

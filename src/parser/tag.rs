@@ -45,6 +45,12 @@ pub(super) struct Item {
     /// How many letters it is written with; none for signs and figures.
     pub(super) letters: usize,
     pub(super) negative: bool,
+    /// Whether one of its words denies: a phrase such as "no mud".
+    pub(super) denies: bool,
+    /// Whether it says no by itself, and not only "not".
+    pub(super) says_no: bool,
+    /// Whether one of its words tells how much: too, very.
+    pub(super) grades: bool,
     /// Whether a container's word speaks of one or of several.
     pub(super) number: GrammaticalNumber,
     /// The word's month, if it names one.
@@ -169,12 +175,16 @@ pub(super) fn tag(tokens: &[Token], vocabulary: &Vocabulary<'_>) -> Vec<Item> {
             .get(at + taken - 1)
             .and_then(|piece| tokens.get(piece.last));
         let end = last.map_or(token.span.end, |last| last.span.end);
+        let covered = rest.get(..taken).unwrap_or_default();
         items.push(Item {
             tag,
             span: token.span.start..end,
             glued: token.glued || piece.continues == Continues::Yes,
             letters: piece.text.chars().filter(|c| c.is_alphabetic()).count(),
             negative: token.negative,
+            denies: covered.iter().any(|word| lexicon.denies(word)),
+            says_no: lexicon.says_no(&piece.text),
+            grades: covered.iter().any(|word| lexicon.grades(word)),
             number: GrammaticalNumber::Singular,
             month: lexicon.month(&piece.text),
             ordinal: lexicon.ordinal(&piece.text),
@@ -191,6 +201,9 @@ pub(super) fn tag(tokens: &[Token], vocabulary: &Vocabulary<'_>) -> Vec<Item> {
         }),
         RepeatedNumber::Two => {}
     }
+    settle_of(&mut items);
+    settle_halves(&mut items);
+    settle_drops(&mut items);
     settle_containers(&mut items);
     items
 }
@@ -237,6 +250,58 @@ fn join_thousands(items: &mut Vec<Item>) {
             }
         }
         at += 1;
+    }
+}
+
+/// "Bidon de 20 lit", where "de" is a two as well: nobody counts the cans behind their word.
+fn settle_of(items: &mut [Item]) {
+    for i in 1..items.len() {
+        let of_size = i
+            .checked_sub(1)
+            .and_then(|before| items.get(before))
+            .is_some_and(|before| before.is(Concept::Container))
+            && items
+                .get(i + 1)
+                .is_some_and(|next| matches!(next.tag, Tag::Figure(_)) && !next.glued);
+        if let Some(item) = items
+            .get_mut(i)
+            .filter(|item| of_size && item.tag == Tag::Number(2.0) && item.letters == 2)
+        {
+            item.tag = Tag::Concept(Concept::Of);
+        }
+    }
+}
+
+/// "One litre and half of water": a half more, and not "half of that".
+fn settle_halves(items: &mut [Item]) {
+    for i in 2..items.len() {
+        let [first, joint, half] = [i - 2, i - 1, i].map(|at| items.get(at));
+        let adds = half.is_some_and(|half| half.is(Concept::HalfThat))
+            && joint.is_some_and(|joint| joint.is(Concept::And))
+            && first.is_some_and(|first| {
+                matches!(first.tag, Tag::Figure(_) | Tag::Number(_))
+                    || first.concept().is_some_and(super::amount::is_unit)
+            });
+        if let Some(half) = items.get_mut(i).filter(|_| adds) {
+            half.tag = Tag::Fraction(0.5);
+        }
+    }
+}
+
+/// In Arabic script a drop and "its width" are one word: so many metres are no drops.
+fn settle_drops(items: &mut [Item]) {
+    for i in 0..items.len() {
+        let metres = |at: usize| items.get(at).is_some_and(|item| item.is(Concept::Metre));
+        let figure = items
+            .get(i + 1)
+            .is_some_and(|item| matches!(item.tag, Tag::Figure(_) | Tag::Number(_)));
+        let wide = metres(i + 1) || (figure && metres(i + 2));
+        if let Some(item) = items
+            .get_mut(i)
+            .filter(|item| wide && item.is(Concept::Drop))
+        {
+            item.tag = Tag::Concept(Concept::Wide);
+        }
     }
 }
 

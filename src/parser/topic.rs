@@ -12,7 +12,7 @@ use super::facts::Text;
 use super::product::{ProductReading, is_product_word};
 use super::scope::Standing;
 use super::tag::{Item, Tag};
-use super::volume::Volumes;
+use super::volume::{BOTTLE_MAX_L, Volumes};
 
 /// What the choice of topic looks at.
 pub(super) struct Signals<'a> {
@@ -222,9 +222,25 @@ impl Signals<'_> {
         if super::facts::opened(self.text).is_some() && !figures && !self.volumes.mentioned {
             return Topic::Stock;
         }
-        if (self.says(Concept::Remember)
-            && !self.says(Concept::HowMuch)
-            && (product || self.strength_mentioned || owns_bottle(self.text)))
+        // "I opened a new bottle today, bleach 4%, 500 ml."
+        let new_bottle = self.says(Concept::Opened)
+            && product
+            && self.percentages > 0
+            && self
+                .volumes
+                .each_litres
+                .is_none_or(|each| each <= BOTTLE_MAX_L)
+            && !self.any(&[
+                Concept::HowMuch,
+                Concept::AskToAdd,
+                Concept::Clear,
+                Concept::Cloudy,
+            ])
+            && !self.text.mentions(Concept::Water);
+        if new_bottle
+            || (self.says(Concept::Remember)
+                && !self.says(Concept::HowMuch)
+                && (product || self.strength_mentioned || owns_bottle(self.text)))
             || (owns_bottle(self.text)
                 && (self.percentages > 0 || self.tablet_mg.is_some())
                 && (!self.volumes.mentioned || self.says(Concept::Opened))

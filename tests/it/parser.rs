@@ -507,17 +507,102 @@ fn people_are_counted_and_families_only_with_their_size() {
     assert_eq!(people("bleach for 0 people, 10 days"), None);
 }
 
-/// "Not too cloudy" is no word for clear: the larger dose is told beside the smaller.
+/// "Not too cloudy" is no word for clear.
 #[test]
 fn water_that_is_not_too_cloudy_is_not_taken_as_clear() {
     for text in [
         "20 L not too cloudy bleach 5%",
+        "20 L bleach 5% water not that dirty",
         "eau pas trop trouble 20 L javel 5%",
+        "20 L javel 5% l'eau n'est pas tres sale",
         "agua no muy turbia 20 L cloro 5%",
+        "20 L cloro 5% el agua no esta tan sucia",
+        "agua não muito turva 20 L lixívia 5%",
+        "20 L lixivia 5% agua nao está assim tão suja",
+        "maji si machafu sana lita 20 bleach 5%",
+        "dlo a pa twò sal 20 lit klowòks 5%",
+        "20 litre paani zyada ganda nahi bleach 5%",
+        "20 लीटर पानी ज्यादा गंदा नहीं है ब्लीच 5%",
+        "المي مش عكرة كتير 20 لتر كلور 5%",
+        "الماء مش عكر جدا 20 لتر كلور 5%",
     ] {
         let answer = Office::once_json(text);
-        let reply = answer["reply"].as_str().expect("a reply");
-        assert!(reply.contains("4 mL"), "{text}: {reply}");
-        assert!(reply.contains("60 min"), "{text}: {reply}");
+        assert_eq!(answer["request"]["volume_l"], 20.0, "{text}: {answer}");
+        let clarity = answer["request"]["clarity"].as_str();
+        assert_ne!(clarity, Some("clear"), "{text}: {answer}");
+    }
+    for text in [
+        "20 L bleach 5% water is not cloudy at all",
+        "that is not cloudy, 20 L bleach 5%",
+        "eau pas du tout trouble 20 L javel 5%",
+        "20 लीटर पानी गंदा नहीं है ब्लीच 5%",
+    ] {
+        let answer = Office::once_json(text);
+        assert_eq!(answer["request"]["clarity"], "clear", "{text}: {answer}");
+    }
+}
+
+/// Each of these drew a dose for a part of the water, or for a thinned product.
+#[test]
+fn a_count_or_a_denial_that_hangs_in_the_air_is_asked_about() {
+    for (text, field) in [
+        ("20 litres, no 200 litres, bleach 5%", "volume_l"),
+        ("lita 20, hapana lita 200, blichi 5%", "volume_l"),
+        ("20 litros, no 200 litros, cloro 5%", "volume_l"),
+        ("bleach 5% no 3.5%, 20 L", "strength_percent"),
+        ("jerrycan of 20 L is not full, bleach 5%", "volume_l"),
+        ("2 nice red bucket 20 L bleach 5%", "volume_l"),
+        ("2 جركانة اليوم 20 لتر كلور 5%", "volume_l"),
+        ("20 L, two jerrycans, bleach 5%", "volume_l"),
+        (
+            "deux bidons de vingt litres et un de dix, javel 5%",
+            "volume_l",
+        ),
+        (
+            "i already mixed the 5% bleach with water, how much of that for 25 litres",
+            "strength_percent",
+        ),
+        (
+            "já misturei a lixívia de 5% com água, ponho quanto dessa em 25 litros?",
+            "strength_percent",
+        ),
+    ] {
+        let answer = Office::once_json(text);
+        assert_eq!(answer["missing"][0], field, "{text}: {answer}");
+    }
+}
+
+/// What is supposed only, or neither one nor the other, is not said.
+#[test]
+fn water_that_is_perhaps_clear_is_not_taken_as_clear() {
+    for text in [
+        "maybe the water is clear 20 L bleach 5%",
+        "el agua no está ni sucia ni limpia, 20 L cloro 5%",
+    ] {
+        let answer = Office::once_json(text);
+        let clarity = answer["request"]["clarity"].as_str();
+        assert_ne!(clarity, Some("clear"), "{text}: {answer}");
+    }
+}
+
+/// The bottle of today, and of the label that is read now.
+#[test]
+fn what_was_before_does_not_stand_beside_what_is_now() {
+    for (text, percent) in [
+        ("before it was 2.6%, now bleach 4%, 20 L clear", 4.0),
+        (
+            "avant j'avais 2,6 %, maintenant c'est javel 4 %, 20 L d'eau claire",
+            4.0,
+        ),
+        (
+            "anvan m te gen 2.6%, kounye a se javèl 4%, 20 lit dlo klè",
+            4.0,
+        ),
+    ] {
+        let answer = Office::once_json(text);
+        assert_eq!(
+            answer["request"]["strength_percent"], percent,
+            "{text}: {answer}"
+        );
     }
 }

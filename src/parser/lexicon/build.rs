@@ -36,6 +36,8 @@ pub(super) fn build(
     let file: LexiconFile = toml::from_str(text).map_err(|error| vec![error.into()])?;
     let (locale, tables) = file.parts();
     let plain_of_file = locale.plain.clone();
+    let degrees = locale.degrees.clone();
+    let bare_no = locale.bare_no.clone();
     let without = locale.without.clone();
     let mut builder = Builder::new(locale);
     builder.add_tables(&tables, "");
@@ -43,6 +45,8 @@ pub(super) fn build(
     for overlay in overlays {
         builder.add_tables(&overlay.tables, &format!(" of {}", overlay.name));
     }
+    builder.add_degrees(&degrees);
+    builder.add_bare_no(&bare_no);
     builder.add_plain(&plain_of_file);
     builder.add_plain(plain);
     builder.add_slips(&tables);
@@ -78,6 +82,8 @@ impl Builder {
                 negative_prefixes: plain(locale.negative_prefixes),
                 prefixes: plain(locale.prefixes),
                 articles: plain(locale.articles),
+                degrees: HashSet::new(),
+                bare_no: HashSet::new(),
                 months: HashMap::new(),
                 ordinals: HashMap::new(),
                 slips: HashMap::new(),
@@ -167,6 +173,22 @@ impl Builder {
                     word: meant.clone(),
                 });
             }
+        }
+    }
+
+    fn add_bare_no(&mut self, words: &str) {
+        for word in words.split_whitespace() {
+            let words = self.lexicon.split(word);
+            self.lexicon.bare_no.extend(words);
+        }
+    }
+
+    /// Words of degree mean nothing by themselves; one that is a concept's as well stays that.
+    fn add_degrees(&mut self, words: &str) {
+        self.add_plain(words);
+        for word in words.split_whitespace() {
+            let words = self.lexicon.split(word);
+            self.lexicon.degrees.extend(words);
         }
     }
 

@@ -65,6 +65,10 @@ pub(super) struct LocaleTable {
     pub(super) articles: Vec<String>,
     #[serde(default)]
     pub(super) without: Vec<String>,
+    /// Too, very, so: "not too cloudy" is not clear.
+    pub(super) degrees: String,
+    /// No, as an answer or a correction, and not only "not".
+    pub(super) bare_no: String,
     pub(super) spelling: String,
     pub(super) plain: String,
 }

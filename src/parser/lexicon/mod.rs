@@ -90,6 +90,10 @@ pub struct Lexicon {
     prefixes: Vec<String>,
     /// Articles that are written as one with the noun, and say nothing.
     articles: Vec<String>,
+    /// Words that tell how much of a quality there is.
+    degrees: HashSet<String>,
+    /// Words that say no by themselves.
+    bare_no: HashSet<String>,
     months: HashMap<String, u8>,
     ordinals: HashMap<String, u8>,
     /// Text-speak and slips that stand for a whole word, or several.
@@ -230,6 +234,23 @@ impl Lexicon {
     pub(super) fn means(&self, word: &str) -> bool {
         self.find(&[word])
             .is_some_and(|found| found.words == 1 && found.meaning != Meaning::Plain)
+    }
+
+    /// Whether a word by itself denies.
+    pub(super) fn denies(&self, word: &str) -> bool {
+        let negation = Meaning::Concept(Concept::Negation);
+        self.find(&[word])
+            .is_some_and(|found| found.meaning == negation)
+    }
+
+    /// Whether a word says no by itself, as an answer or a correction.
+    pub(super) fn says_no(&self, word: &str) -> bool {
+        self.bare_no.contains(word)
+    }
+
+    /// Whether a word tells how much of a quality there is: too, very, so.
+    pub(super) fn grades(&self, word: &str) -> bool {
+        self.degrees.contains(word)
     }
 
     /// Whether a word is written with letters beyond a to z, all of them of this language.
