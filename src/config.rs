@@ -5,7 +5,7 @@
 //! Promises that an unknown key is an error that names it, and that paths are meant from the
 //! file's own folder. Holds no secret: it names where each is.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::net::SocketAddr;
 use std::path::{Path, PathBuf};
 
@@ -143,7 +143,7 @@ pub enum ChannelSettings {
     /// A modem on a serial line.
     Modem(ModemSettings),
     /// An SMS gateway that calls and is called over HTTP.
-    Webhook(WebhookSettings),
+    Webhook(Box<WebhookSettings>),
 }
 
 impl ChannelSettings {
@@ -181,10 +181,37 @@ pub struct SmppSettings {
     /// What data coding 0 means on this link.
     #[serde(default)]
     pub default_alphabet: Alphabet,
+    /// What kind of system we are, if the operator wants to know.
+    #[serde(default)]
+    pub system_type: String,
+    /// Type of number of `source`; by its looks where it is left out.
+    pub source_ton: Option<u8>,
+    /// Numbering plan of `source`; by its looks where it is left out.
+    pub source_npi: Option<u8>,
+    /// Type of number of people's numbers; by their looks where it is left out.
+    pub dest_ton: Option<u8>,
+    /// Numbering plan of people's numbers; by their looks where it is left out.
+    pub dest_npi: Option<u8>,
+    /// Put before numbers that come in national form, so that a person is the same on every
+    /// channel.
+    pub country_code: Option<String>,
+    /// Silence after which the other side is asked whether it is there.
+    #[serde(default = "smpp_enquire_link_seconds")]
+    pub enquire_link_seconds: u32,
+    /// Whether the connection is encrypted.
+    #[serde(default)]
+    pub tls: bool,
+    /// The file with the certificates that the other side's is judged by; the public ones where
+    /// it is left out.
+    pub tls_ca_file: Option<PathBuf>,
 }
 
 const fn smpp_window() -> u32 {
     32
+}
+
+const fn smpp_enquire_link_seconds() -> u32 {
+    30
 }
 
 /// The alphabet of a link where it does not say.
@@ -229,6 +256,21 @@ pub struct ModemSettings {
     pub pin_env: Option<String>,
     /// The file with the SIM's PIN.
     pub pin_file: Option<PathBuf>,
+    /// The file that notes that the SIM refused the PIN; beside the store where it is left out.
+    pub refused_pin_file: Option<PathBuf>,
+}
+
+impl ModemSettings {
+    fn note_refused_pin_in(&mut self, folder: &Path) {
+        // A name may hold what no file name can.
+        let name: String = self
+            .name
+            .chars()
+            .map(|c| if c.is_alphanumeric() { c } else { '-' })
+            .collect();
+        self.refused_pin_file
+            .get_or_insert_with(|| folder.join(format!("{name}.refused-pin")));
+    }
 }
 
 const fn modem_baud() -> u32 {
@@ -245,8 +287,17 @@ pub struct WebhookSettings {
     pub secret_env: Option<String>,
     /// The file with the shared secret.
     pub secret_file: Option<PathBuf>,
-    /// The header with the signature.
+    /// The header with the signature; left out, the secret itself is shown.
     pub signature_header: Option<String>,
+    /// The header with the time of signing, in seconds since 1970, which is signed too.
+    pub timestamp_header: Option<String>,
+    /// How far the time of signing may be from ours.
+    #[serde(default = "replay_seconds")]
+    pub replay_seconds: u32,
+    /// The header with the secret itself.
+    pub secret_header: Option<String>,
+    /// The field with the secret itself, for gateways that set no header.
+    pub secret_field: Option<String>,
     /// Our names of fields to the gateway's, coming in.
     #[serde(default)]
     pub fields: BTreeMap<String, String>,
@@ -258,6 +309,33 @@ pub struct WebhookSettings {
     /// Our names of fields to the gateway's, going out.
     #[serde(default)]
     pub reply_fields: BTreeMap<String, String>,
+    /// Fields that go out with the same words always.
+    #[serde(default)]
+    pub reply_extra: BTreeMap<String, String>,
+    /// The field with the gateway's own name for a reply, in its answer.
+    pub reply_id_field: Option<String>,
+    /// Our names of fields to the gateway's in delivery receipts; left out, none are taken.
+    pub receipt_fields: Option<BTreeMap<String, String>>,
+    /// What a receipt calls delivered.
+    #[serde(default = "receipt_delivered")]
+    pub receipt_delivered: Vec<String>,
+    /// What a receipt calls not delivered, nor to be.
+    #[serde(default = "receipt_undelivered")]
+    pub receipt_undelivered: Vec<String>,
+}
+
+const fn replay_seconds() -> u32 {
+    300
+}
+
+fn receipt_delivered() -> Vec<String> {
+    vec!["delivered".to_owned()]
+}
+
+fn receipt_undelivered() -> Vec<String> {
+    ["undelivered", "failed", "rejected", "expired"]
+        .map(str::to_owned)
+        .to_vec()
 }
 
 /// How a body is written.
@@ -359,6 +437,32 @@ impl Config {
         Ok(config)
     }
 
+    /// What cannot be, each in a line that says where.
+    #[must_use]
+    pub fn contradictions(&self) -> Vec<String> {
+        let mut wrong = Vec::new();
+        if self.answers.regime == Regime::Household {
+            wrong.push(
+                "[answers] regime: `household` is not answered yet; only `emergency` is".to_owned(),
+            );
+        }
+        let mut names = BTreeSet::new();
+        for channel in &self.channel {
+            let name = channel.name();
+            if !names.insert(name) {
+                wrong.push(format!(
+                    "[[channel]] name: two channels are called `{name}`"
+                ));
+            }
+            if matches!(channel, ChannelSettings::Webhook(_)) && self.http.is_none() {
+                wrong.push(format!(
+                    "[[channel]] {name}: a webhook needs [http] listen, where the gateway calls"
+                ));
+            }
+        }
+        wrong
+    }
+
     /// Relative paths start at the file's folder.
     fn root_at(&mut self, folder: &Path) {
         let root = |path: &mut PathBuf| *path = folder.join(&*path);
@@ -368,9 +472,16 @@ impl Config {
         self.answers.locales.iter_mut().for_each(root);
         for channel in &mut self.channel {
             match channel {
-                ChannelSettings::Smpp(smpp) => smpp.password_file.iter_mut().for_each(root),
+                ChannelSettings::Smpp(smpp) => {
+                    smpp.password_file.iter_mut().for_each(root);
+                    smpp.tls_ca_file.iter_mut().for_each(root);
+                }
                 ChannelSettings::Telegram(chat) => chat.token_file.iter_mut().for_each(root),
-                ChannelSettings::Modem(modem) => modem.pin_file.iter_mut().for_each(root),
+                ChannelSettings::Modem(modem) => {
+                    modem.pin_file.iter_mut().for_each(root);
+                    modem.refused_pin_file.iter_mut().for_each(root);
+                    modem.note_refused_pin_in(self.store.path.parent().unwrap_or(folder));
+                }
                 ChannelSettings::Webhook(hook) => hook.secret_file.iter_mut().for_each(root),
             }
         }

@@ -9,11 +9,11 @@ use std::sync::Arc;
 use jiff::Timestamp;
 
 use crate::contract::{LineOut, RequestJson, verdict};
-use crate::dialogue::{Person, Step, step};
+use crate::dialogue::{Person, Say, Step, step};
 use crate::locale::{FALLBACK, Locale, Locales};
 use crate::parser::{Expected, Lexicon, Reading, Vocabulary, read, recognise};
 use crate::quantity::UnitSystem;
-use crate::reply::{CatalogError, Segments, render, segment};
+use crate::reply::{CatalogError, Segments, help_line, render, segment};
 
 /// The desk.
 #[derive(Debug, Clone)]
@@ -23,6 +23,8 @@ pub struct Desk {
     units: UnitSystem,
     /// The language that is spoken when none can be told.
     usual: String,
+    /// Whom to call in an emergency, where the deployment says it.
+    help_line: Option<String>,
 }
 
 /// Why the desk cannot answer.
@@ -63,6 +65,16 @@ impl Desk {
             locales,
             units,
             usual,
+            help_line: None,
+        }
+    }
+
+    /// The same desk, naming a number to call before first aid.
+    #[must_use]
+    pub fn with_help_line(self, number: Option<String>) -> Self {
+        Self {
+            help_line: number,
+            ..self
         }
     }
 
@@ -96,7 +108,10 @@ impl Desk {
             }
             next.wrote = Some(replies_in.lexicon.tag().to_owned());
         }
-        let reply = render(&step.say, replies_in)?;
+        let mut reply = render(&step.say, replies_in)?;
+        if let (Say::FirstAid(_), Some(number)) = (&step.say, &self.help_line) {
+            reply = format!("{} {reply}", help_line(number, replies_in)?);
+        }
         let segments = segment(&reply);
         Ok(Answered {
             language: replies_in.lexicon.tag().to_owned(),

@@ -369,3 +369,7 @@ chart-printed = Printed on { $day }/{ $month }/{ $year }.
 terminal-greeting = Matone: how to make the water you have safe to drink. Follow your health office first.
 terminal-examples = Try:  2 gallons cloudy bleach 1%  |  how long do I boil at a height of 2400 metres  |  remember bleach 5%
 terminal-bye = Stay well.
+next-why = WHY
+next-remind = REMIND ME
+next-help = HELP
+help-line = Call { $number }.

@@ -98,6 +98,10 @@ if-cold = بارد: { $measure }، { $wait }.
 if-cold-wait = بارد: انتظر { $wait }.
 
 more-hint = المزيد
+# Words that people may send next; each is one that the lexicon reads.
+next-why = لماذا
+next-remind = ذكرني
+next-help = مساعدة
 
 ## Wells
 
@@ -365,6 +369,8 @@ refused-over_limit = أكثر من ضعف الجرعة ليس آمنا للشر�
 
 first-aid = اطلب مساعدة طبية الآن. بلع: لا تجعله يتقيأ، اشطف فمه، رشفات ماء إن كان واعيا. عين أو جلد: اشطف { $rinse } بالماء. غاز: هواء نقي.
 first-aid-powder = اطلب مساعدة طبية الآن. بلع: لا تجعله يتقيأ، اشطف فمه، رشفات ماء إن كان واعيا. جلد: انفض المسحوق. عين أو جلد: اشطف { $rinse }. غاز: هواء نقي.
+# Before first aid, where the deployment names a number to call.
+help-line = اتصل { $number }.
 first-aid-then = ثم اسأل من جديد.
 unsure = بلعه أحد أو رش عليه؟ اشطف، لا تجعله يتقيأ، اطلب مساعدة طبية. إن أردت الجرعة فقط فأرسل المنتج و % واللترات وحدها.
 illness = أعط محلول الإرواء رشفات صغيرة وواصل الرضاعة. إلى المركز الصحي الآن عند دم، عين غائرة، لا بول، ضعف شديد، لا يستطيع الشرب. لا أشخص مرضا.

@@ -86,6 +86,10 @@ if-cold = Cold: { $measure }, { $wait }.
 if-cold-wait = Cold: wait { $wait }.
 
 more-hint = MORE
+# Words that people may send next; each is one that the lexicon reads.
+next-why = WHY
+next-remind = REMIND ME
+next-help = HELP
 
 ## Wells
 
@@ -349,6 +353,8 @@ refused-over_limit = More than twice the dose is not safe to drink.
 
 first-aid = GET MEDICAL HELP NOW. Swallowed: rinse mouth, sips of water if awake, do NOT make vomit. Eye or skin: rinse { $rinse } with water. Gas: fresh air.
 first-aid-powder = GET MEDICAL HELP NOW. Swallowed: rinse mouth, sips of water if awake, do NOT make vomit. Skin: brush off. Eye, skin: rinse { $rinse }. Gas: fresh air.
+# Before first aid, where the deployment names a number to call.
+help-line = Call { $number }.
 first-aid-then = Then ask again.
 unsure = Swallowed or splashed? Then rinse, do NOT make vomit, get medical help. If you only want the dose, send just product, % and litres.
 illness = Give ORS in small sips, go on breastfeeding. To a clinic NOW if blood, sunken eyes, no urine, very weak or cannot drink. I cannot diagnose.

@@ -369,3 +369,7 @@ chart-printed = Printed { $year }-{ $month }-{ $day }.
 terminal-greeting = matone: how to make safe for drinking the water you have. First follow the rules of your health centre.
 terminal-examples = Try:  2 gallons cloudy chlorine 1%  |  how long to boil at 2400 m  |  remember my chlorine is 5%
 terminal-bye = Be well.
+next-why = WHY
+next-remind = REMIND ME
+next-help = HELP
+help-line = Call { $number }.

@@ -84,6 +84,10 @@ if-cold = Fria: { $measure }, { $wait }.
 if-cold-wait = Fria: espere { $wait }.
 
 more-hint = MAS
+# Words that people may send next; each is one that the lexicon reads.
+next-why = POR QUE
+next-remind = RECUERDEME
+next-help = AYUDA
 
 ## Wells
 
@@ -347,6 +351,8 @@ refused-over_limit = Mas del doble de la dosis no es seguro para beber.
 
 first-aid = BUSQUE AYUDA MÉDICA YA. Si lo trago: enjuague boca, sorbos de agua si esta despierto, NO haga vomitar. Ojo o piel: enjuague { $rinse } con agua. Gas: aire libre.
 first-aid-powder = BUSQUE AYUDA MÉDICA YA. Si lo trago: enjuague boca, sorbos de agua si despierto, NO haga vomitar. Piel: sacuda. Ojo, piel: enjuague { $rinse }. Gas: aire libre.
+# Before first aid, where the deployment names a number to call.
+help-line = Llame al { $number }.
 first-aid-then = Luego pregunte otra vez.
 unsure = ¿Alguien lo trago o se salpico? Enjuague, NO haga vomitar, busque ayuda médica. Si solo quiere la dosis, mande solo producto, % y litros.
 illness = Suero oral a sorbitos, siga dando pecho. Al centro de salud YA si hay sangre, ojos hundidos, sin orina, muy débil o no puede beber. No puedo diagnosticar.

@@ -370,3 +370,7 @@ chart-printed = Printed on { $day }/{ $month }/{ $year }.
 terminal-greeting = matone: how to make drinkable the water one has. Follow your health service first.
 terminal-examples = Try:  20 L trouble javel 5%  |  bouillir combien de temps à 2400 m  |  retenez javel 5%  [20 L cloudy bleach 5% | boil how long at 2400 m | remember bleach 5%]
 terminal-bye = Keep well.
+next-why = WHY
+next-remind = REMIND ME
+next-help = HELP
+help-line = Call { $number }.

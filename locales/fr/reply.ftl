@@ -86,6 +86,10 @@ if-cold = Froide: { $measure }, { $wait }.
 if-cold-wait = Froide: attendez { $wait }.
 
 more-hint = SUITE
+# Words that people may send next; each is one that the lexicon reads.
+next-why = POURQUOI
+next-remind = RAPPEL
+next-help = AIDE
 
 ## Wells
 
@@ -349,6 +353,8 @@ refused-over_limit = Plus du double de la dose: l'eau n'est pas bonne à boire.
 
 first-aid = AU CENTRE DE SANTÉ MAINTENANT. Avalé: rincer bouche, petites gorgées d'eau si éveillé, NE PAS faire vomir. Oeil, peau: rincer { $rinse } à l'eau. Gaz: air frais.
 first-aid-powder = CENTRE DE SANTÉ MAINTENANT. Avalé: rincer bouche, gorgées d'eau si éveillé, NE PAS faire vomir. Peau: essuyer à sec. Oeil, peau: rincer { $rinse }. Gaz: air frais.
+# Before first aid, where the deployment names a number to call.
+help-line = Appelez le { $number }.
 first-aid-then = Ensuite redemandez.
 unsure = Avalé ou projeté? Alors rincez, NE PAS faire vomir, allez au centre de santé. Si vous voulez seulement la dose, envoyez juste produit, % et litres.
 illness = SRO à petites gorgées, allaitez toujours. Au centre de santé TOUT DE SUITE si sang, yeux creux, pas d'urine, très faible ou ne peut boire. Pas un diagnostic.

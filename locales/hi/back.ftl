@@ -370,3 +370,7 @@ chart-printed = Printed { $year }-{ $month }-{ $day }.
 terminal-greeting = matone: how to make the water at hand fit to drink. First follow your health department.
 terminal-examples = Try writing:  2 gallons dirty water 1% bleach  |  how long to boil at 2400 metres  |  remember bleach 5%
 terminal-bye = Stay well.
+next-why = WHY
+next-remind = REMIND ME
+next-help = HELP
+help-line = Call { $number }.

@@ -76,6 +76,10 @@ if-cold = ठंडा: { $measure }, { $wait }।
 if-cold-wait = ठंडा: { $wait } रुकें।
 
 more-hint = और
+# Words that people may send next; each is one that the lexicon reads.
+next-why = क्यों
+next-remind = याद दिलाओ
+next-help = मदद
 
 ## Wells
 
@@ -339,6 +343,8 @@ refused-over_limit = दवा दोगुनी से ज्यादा ड�
 
 first-aid = अभी डॉक्टर को दिखाएँ। निगला: उल्टी मत कराएँ, कुल्ला कराएँ, होश में हो तो घूँट-घूँट पानी। आँख, त्वचा: { $rinse } पानी से धोएँ। गैस: खुली हवा।
 first-aid-powder = अभी डॉक्टर को दिखाएँ। निगला: उल्टी मत कराएँ, कुल्ला कराएँ, होश में हो तो घूँट-घूँट पानी। त्वचा: पहले झाड़ें। आँख, त्वचा: { $rinse } पानी से धोएँ। गैस: खुली हवा।
+# Before first aid, where the deployment names a number to call.
+help-line = फोन { $number }।
 first-aid-then = फिर दोबारा पूछें।
 unsure = निगला या छींटा पड़ा? तो पानी से धोएँ, उल्टी मत कराएँ, डॉक्टर को दिखाएँ। सिर्फ मात्रा पूछनी हो तो बस दवा, % और लीटर भेजें।
 illness = ORS घूँट-घूँट दें, माँ का दूध देते रहें। खून, धँसी आँखें, पेशाब नहीं, बहुत कमजोर, या पी न सके: अभी अस्पताल ले जाएँ। यहाँ बीमारी की जाँच नहीं हो सकती।

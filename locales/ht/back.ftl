@@ -369,3 +369,7 @@ chart-printed = Printed { $year }-{ $month }-{ $day }.
 terminal-greeting = matone: how to make the water you have good to drink. Follow your health office first.
 terminal-examples = Try:  2 gallons cloudy bleach 1%  |  how long to boil at 2400 m  |  remember my bleach is 5%
 terminal-bye = Stay strong [goodbye].
+next-why = WHY
+next-remind = REMIND ME
+next-help = HELP
+help-line = Call { $number }.

@@ -76,6 +76,10 @@ if-cold = Frèt: { $measure }, { $wait }.
 if-cold-wait = Frèt: tann { $wait }.
 
 more-hint = PLIS
+# Words that people may send next; each is one that the lexicon reads.
+next-why = POUKISA
+next-remind = RAPLE M
+next-help = ED
 
 ## Wells
 
@@ -336,6 +340,8 @@ refused-over_limit = Plis pase de fwa dòz la pa bon pou bwè.
 
 first-aid = CHECHE SWEN MEDIKAL KOUNYE A. Si l vale l: rense bouch, ti gòje dlo si l reveye, PA fè l vomi. Je oswa po: rense { $rinse } ak dlo. Gaz: bon lè deyò.
 first-aid-powder = CHECHE SWEN MEDIKAL KOUNYE A. Si l vale l: rense bouch, ti gòje dlo si l reveye, PA fè l vomi. Po: wete poud la dabò. Je, po: rense { $rinse }. Gaz: bon lè deyò.
+# Before first aid, where the deployment names a number to call.
+help-line = Rele { $number }.
 first-aid-then = Apre sa, mande ankò.
 unsure = Moun vale l oswa l vole sou li? Rense, PA fè l vomi, chèche swen medikal. Si ou vle dòz la sèlman, voye pwodui, % ak lit.
 illness = Bay sewòm oral ti gòje, kontinye bay tete. Nan klinik KOUNYE A si gen san, je fon, pa pipi, fèb anpil oswa pa ka bwè. Mwen pa ka di ki maladi.

@@ -370,3 +370,7 @@ chart-printed = Printed { $year }-{ $month }-{ $day }.
 terminal-greeting = matone: how to make safe to drink the water one has. Follow your health post first.
 terminal-examples = Try:  20 L cloudy, bleach 1%  |  how long do I boil at 2400 m  |  note: my bleach is 5%
 terminal-bye = Stay well.
+next-why = WHY
+next-remind = REMIND ME
+next-help = HELP
+help-line = Call { $number }.

@@ -86,6 +86,10 @@ if-cold = Fria: { $measure }, { $wait }.
 if-cold-wait = Fria: espere { $wait }.
 
 more-hint = MAIS
+# Words that people may send next; each is one that the lexicon reads.
+next-why = PORQUE
+next-remind = LEMBRE-ME
+next-help = AJUDA
 
 ## Wells
 
@@ -349,6 +353,8 @@ refused-over_limit = Mais do dobro da dose nao é seguro para beber.
 
 first-aid = VA JA AO POSTO DE SAUDE. Engoliu: lave a boca, goles de agua se acordado, NAO provoque vomito. Olho ou pele: lave { $rinse } com agua. Gas: ar livre.
 first-aid-powder = VA JA AO POSTO DE SAUDE. Engoliu: lave a boca, goles de agua se acordado, NAO provoque vomito. Pele: sacuda o po. Olho, pele: lave { $rinse }. Gas: ar livre.
+# Before first aid, where the deployment names a number to call.
+help-line = Ligue { $number }.
 first-aid-then = Depois pergunte de novo.
 unsure = Engoliu ou salpicou? Entao lave com agua, NAO provoque vomito, va ao posto de saude. Se quer apenas a dose, mande apenas produto, % e litros.
 illness = Soro oral em goles pequenos, continue a amamentar. JA ao posto se sangue, olhos fundos, sem urina, muita fraqueza ou nao consegue beber. Nao dou diagnostico.

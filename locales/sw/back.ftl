@@ -369,3 +369,7 @@ chart-printed = Printed { $year }-{ $month }-{ $day }.
 terminal-greeting = matone: how to make the water you have safe to drink. First follow your health office.
 terminal-examples = Try:  2 gallons dirty bleach 1%  |  how long do I boil at 2400 metres  |  remember my bleach is 5%
 terminal-bye = Stay safe [or: well].
+next-why = WHY
+next-remind = REMIND ME
+next-help = HELP
+help-line = Call { $number }.

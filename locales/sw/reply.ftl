@@ -85,6 +85,10 @@ if-cold = Baridi: { $measure }, { $wait }.
 if-cold-wait = Baridi: subiri { $wait }.
 
 more-hint = ZAIDI
+# Words that people may send next; each is one that the lexicon reads.
+next-why = KWA NINI
+next-remind = NIKUMBUSHE
+next-help = MSAADA
 
 ## Wells
 
@@ -348,6 +352,8 @@ refused-over_limit = Zaidi ya mara mbili ya dozi si salama kunywa.
 
 first-aid = PATA MSAADA WA DAKTARI SASA. Amemeza: suuza mdomo, anywe maji kidogo akiwa macho, usimtapishe KAMWE. Jicho, ngozi: osha { $rinse } kwa maji. Gesi: hewa safi.
 first-aid-powder = PATA DAKTARI SASA. Amemeza: suuza mdomo, maji kidogo akiwa macho, usimtapishe KAMWE. Ngozi: pangusa unga. Jicho, ngozi: osha { $rinse }. Gesi: hewa safi.
+# Before first aid, where the deployment names a number to call.
+help-line = Piga { $number }.
 first-aid-then = Kisha uliza tena.
 unsure = Amemeza au imemrukia? Basi suuza, usimtapishe KAMWE, pata daktari. Kama unataka dozi tu, tuma dawa, % na lita pekee.
 illness = Mpe ORS kidogo kidogo, endelea kunyonyesha. Kliniki SASA kama kuna damu, macho kuzama, hakuna mkojo, kulegea sana au hawezi kunywa. Siwezi kutambua ugonjwa.

@@ -1,13 +1,15 @@
 //! `matone check`: reads the configuration, the languages and the store, and starts nothing.
 
-use std::collections::BTreeSet;
 use std::io::Write;
+use std::net::TcpListener;
 use std::path::PathBuf;
 
 use clap::Args;
 
-use crate::config::{Config, Regime};
+use crate::channel;
+use crate::config::{ChannelSettings, Config};
 use crate::locale::{LocaleErrors, Locales};
+use crate::privacy::Seal;
 use crate::store::Store;
 
 use super::CliError;
@@ -31,7 +33,8 @@ pub(super) fn run(arguments: &CheckArguments) -> Result<(), CliError> {
         },
         None => Config::default(),
     };
-    let mut wrong = settings(&config);
+    let mut wrong = config.contradictions();
+    wrong.extend(surroundings(&config));
     match languages(&config) {
         Ok(locales) => {
             for (tag, locale) in locales.all() {
@@ -79,22 +82,42 @@ pub(super) fn languages(config: &Config) -> Result<Locales, LocaleErrors> {
     Locales::load(config.answers.locales.as_deref(), &config.answers.words)
 }
 
-/// What is wrong in the settings themselves.
-fn settings(config: &Config) -> Vec<String> {
+/// What a start would stumble over: secrets, the key file, the port, a device.
+fn surroundings(config: &Config) -> Vec<String> {
     let mut wrong = Vec::new();
-    if config.answers.regime == Regime::Household {
-        wrong.push(
-            "[answers] regime: `household` is not answered yet; only `emergency` is".to_owned(),
-        );
-    }
-    let mut names = BTreeSet::new();
-    for channel in &config.channel {
-        if !names.insert(channel.name()) {
+    for settings in &config.channel {
+        if let Err(error) = channel::open(settings) {
+            wrong.push(error.to_string());
+        }
+        if let ChannelSettings::Modem(modem) = settings
+            && !modem.device.exists()
+        {
             wrong.push(format!(
-                "[[channel]] name: two channels are called `{}`",
-                channel.name()
+                "[[channel]] {}: there is no device {}; is the modem plugged in?",
+                modem.name,
+                modem.device.display()
             ));
         }
+    }
+    let key = &config.privacy.key_file;
+    if key.exists() {
+        if let Err(error) = Seal::open_or_make(key) {
+            wrong.push(error.to_string());
+        }
+    } else if config.store.path.exists() && !config.channel.is_empty() {
+        wrong.push(format!(
+            "[privacy] key_file: {} is not there, and without the key that the store was made \
+             with what waits in it cannot be opened",
+            key.display()
+        ));
+    }
+    if let Some(http) = &config.http
+        && let Err(error) = TcpListener::bind(http.listen)
+    {
+        wrong.push(format!(
+            "[http] listen: {} cannot be listened on: {error}",
+            http.listen
+        ));
     }
     wrong
 }

@@ -4,8 +4,10 @@
 //! (failure), and that nothing else is printed there.
 
 mod ask;
+mod backup;
 mod chart;
 mod check;
+mod serve;
 mod talk;
 
 use std::path::PathBuf;
@@ -35,10 +37,14 @@ struct Arguments {
 enum Command {
     /// One message in, the reply on standard output.
     Ask(ask::AskArguments),
+    /// Copies the store while the service works in it.
+    Backup(backup::BackupArguments),
     /// Reads the configuration, the languages and the store, says what is wrong, starts nothing.
     Check(check::CheckArguments),
     /// A printable dose chart for a wall, as HTML on standard output.
     Chart(chart::ChartArguments),
+    /// Runs the channels of a configuration until it is told to end.
+    Serve(serve::ServeArguments),
 }
 
 /// Why a command failed.
@@ -58,6 +64,8 @@ enum CliError {
     /// What is wrong has been told already.
     #[error("{0} found wrong")]
     Wrong(usize),
+    #[error("{0}")]
+    Service(#[from] crate::service::ServiceError),
     #[error("{0}")]
     Store(#[from] StoreError),
     #[error("{0}")]
@@ -80,8 +88,10 @@ pub fn run() -> ExitCode {
     let done = match arguments.command {
         None => talk::run(),
         Some(Command::Ask(arguments)) => ask::run(&arguments),
+        Some(Command::Backup(arguments)) => backup::run(&arguments),
         Some(Command::Chart(arguments)) => chart::run(&arguments),
         Some(Command::Check(arguments)) => check::run(&arguments),
+        Some(Command::Serve(arguments)) => serve::run(&arguments),
     };
     match done {
         Ok(()) => ExitCode::SUCCESS,
@@ -108,6 +118,7 @@ fn complain(error: &CliError) -> ExitCode {
         | CliError::Desk(_)
         | CliError::Locale(_)
         | CliError::Wrong(_)
+        | CliError::Service(_)
         | CliError::Store(_)
         | CliError::Io(_)
         | CliError::Json(_)
@@ -171,11 +182,10 @@ fn desk(config: Option<&PathBuf>) -> Result<Desk, CliError> {
             let config = Config::read(path)?;
             let locales = check::languages(&config)?;
             let units = config.answers.units.into();
-            Ok(Desk::new(
-                Arc::new(locales),
-                units,
-                &config.answers.language,
-            ))
+            Ok(
+                Desk::new(Arc::new(locales), units, &config.answers.language)
+                    .with_help_line(config.answers.help_line),
+            )
         }
     }
 }

@@ -2,11 +2,17 @@
 
 use std::path::{Path, PathBuf};
 
-use include_dir::{Dir, include_dir};
-
 use super::LocaleError;
 
-static EMBEDDED: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/locales");
+/// A language that is part of the program; the build makes the list.
+struct Embedded {
+    tag: &'static str,
+    tables: &'static [u8],
+    reply: &'static str,
+    checks: &'static str,
+}
+
+const EMBEDDED: &[Embedded] = include!(concat!(env!("OUT_DIR"), "/languages.rs"));
 
 /// The text of a language's files.
 #[derive(Debug, Clone, Default)]
@@ -15,6 +21,8 @@ pub struct Folder {
     pub tag: String,
     /// Where the folder is, for whoever has to mend it.
     pub place: String,
+    /// The words that are read, where the program was built with them; their files then are empty.
+    pub tables: Option<&'static [u8]>,
     /// `lexicon.toml`: the words that are read.
     pub lexicon: String,
     /// `plain.txt`: words that mean nothing here.
@@ -39,6 +47,7 @@ impl Folder {
         Ok(Self {
             tag,
             place,
+            tables: None,
             lexicon: file(LEXICON)?,
             plain: file(PLAIN)?,
             reply: file(REPLY)?,
@@ -47,24 +56,16 @@ impl Folder {
     }
 
     /// The languages that are part of the program.
-    pub(super) fn embedded() -> Result<Vec<Self>, LocaleError> {
+    pub(super) fn embedded() -> Vec<Self> {
         EMBEDDED
-            .dirs()
-            .map(|folder| {
-                let name = folder.path().file_name().unwrap_or_default();
-                let tag = name.to_string_lossy().into_owned();
-                let place = format!("locales/{tag}");
-                Self::read(tag, place.clone(), |name| {
-                    EMBEDDED
-                        .get_file(folder.path().join(name))
-                        .and_then(include_dir::File::contents_utf8)
-                        .map(str::to_owned)
-                        .ok_or_else(|| LocaleError::File {
-                            place: place.clone(),
-                            file: name,
-                            reason: "it is not there".to_owned(),
-                        })
-                })
+            .iter()
+            .map(|language| Self {
+                tag: language.tag.to_owned(),
+                place: format!("locales/{}", language.tag),
+                tables: Some(language.tables),
+                reply: language.reply.to_owned(),
+                checks: language.checks.to_owned(),
+                ..Self::default()
             })
             .collect()
     }

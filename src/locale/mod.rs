@@ -146,7 +146,11 @@ impl Locale {
             .filter(|overlay| overlay.language == folder.tag)
             .cloned()
             .collect();
-        let lexicon = Lexicon::parse(&folder.lexicon, &folder.plain, &overlays)
+        let read = match folder.tables {
+            Some(tables) => Lexicon::built(tables, &overlays),
+            None => Lexicon::parse(&folder.lexicon, &folder.plain, &overlays),
+        };
+        let lexicon = read
             .map_err(|wrong| {
                 errors.extend(wrong.into_iter().map(|error| LocaleError::Lexicon {
                     place: place(),
@@ -268,7 +272,7 @@ impl Locales {
     /// [`LocaleErrors`] of all of them.
     pub fn load(folder: Option<&Path>, words: &[PathBuf]) -> Result<Self, LocaleErrors> {
         let mut errors = Vec::new();
-        let mut folders = Folder::embedded()?;
+        let mut folders = Folder::embedded();
         if let Some(path) = folder {
             for own in Folder::all_in(path)? {
                 folders.retain(|other| other.tag != own.tag);

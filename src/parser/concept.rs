@@ -13,6 +13,8 @@
     strum::EnumString,
     strum::IntoStaticStr,
     strum::VariantArray,
+    serde::Deserialize,
+    serde::Serialize,
 )]
 #[strum(serialize_all = "kebab-case")]
 #[expect(

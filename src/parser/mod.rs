@@ -130,7 +130,7 @@ pub fn read(text: &str, vocabulary: &Vocabulary<'_>, units: UnitSystem) -> Readi
     let plain = normalize::normalize(text);
     let tokens = token::tokenize(&plain, text.len());
     let items = tag::tag(&tokens, vocabulary);
-    let grammar = vocabulary.own.grammar;
+    let grammar = vocabulary.own.grammar();
     let amounts = amount::amounts(&items, grammar, units);
     let scope = scope::Scope::of(&items, grammar);
     let jars = jar::jars(&items, &amounts, &scope);

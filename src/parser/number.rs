@@ -34,7 +34,7 @@ pub(super) enum Shape {
 }
 
 /// Which sign a locale puts before decimals.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Deserialize, serde::Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub(super) enum DecimalSign {
     Comma,

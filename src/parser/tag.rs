@@ -132,7 +132,7 @@ pub(super) fn tag(tokens: &[Token], vocabulary: &Vocabulary<'_>) -> Vec<Item> {
         | TokenKind::Unreadable
         | TokenKind::Word(_) => None,
     });
-    let sign = lexicon.grammar.decimal_sign;
+    let sign = lexicon.grammar().decimal_sign;
     let foreign = ForeignDecimals::among(figures, sign);
     let pieces = pieces(tokens, vocabulary);
     let words: Vec<&str> = pieces.iter().map(|piece| piece.text.as_str()).collect();
@@ -191,10 +191,10 @@ pub(super) fn tag(tokens: &[Token], vocabulary: &Vocabulary<'_>) -> Vec<Item> {
         });
         at += taken;
     }
-    if lexicon.grammar.decimal_sign == DecimalSign::Comma {
+    if lexicon.grammar().decimal_sign == DecimalSign::Comma {
         join_thousands(&mut items);
     }
-    match lexicon.grammar.repeated_number {
+    match lexicon.grammar().repeated_number {
         // "Bees bees litre": twenty each.
         RepeatedNumber::Each => items.dedup_by(|next, before| {
             matches!((&next.tag, &before.tag), (Tag::Number(a), Tag::Number(b)) if a == b)
@@ -437,7 +437,7 @@ enum Looked {
 fn look_up(word: &str, rest: &[&str], follows_figure: bool, vocabulary: &Vocabulary<'_>) -> Looked {
     let lexicon = vocabulary.own;
     if let Some(meant) = lexicon.slip(word) {
-        return Looked::Own(meant.to_vec());
+        return Looked::Own(meant.split(' ').map(str::to_owned).collect());
     }
     let word = lexicon.without_article(word);
     // Nobody finds "strip" of "test strip" in Swahili while the message is in English.

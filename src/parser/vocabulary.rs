@@ -68,10 +68,8 @@ fn borrowed(lexicon: &Lexicon, words: &[&str], least: usize) -> Option<Found> {
     }
     let has_meaning = |found: &Found| found.meaning != Meaning::Plain;
     match lexicon.slip(first) {
-        Some([meant]) => {
-            let words: Vec<&str> = std::iter::once(meant.as_str())
-                .chain(rest.iter().copied())
-                .collect();
+        Some(meant) if !meant.contains(' ') => {
+            let words: Vec<&str> = std::iter::once(meant).chain(rest.iter().copied()).collect();
             lexicon.find(&words).filter(has_meaning)
         }
         Some(_) | None => lexicon.find(words).filter(has_meaning),

@@ -11,6 +11,7 @@ mod ask;
 mod bottle;
 mod catalog;
 mod chart;
+mod next;
 mod phrase;
 mod segment;
 mod wording;
@@ -25,7 +26,8 @@ use crate::request::{Change, Product};
 
 pub use catalog::{Catalog, CatalogError};
 pub(crate) use chart::ChartPhrases;
-pub use segment::{Encoding, Segments, encoding, fits_one, segment, segments};
+pub use next::next_words;
+pub use segment::{Encoding, Segments, encoding, fits_one, segment, segment_as, segments};
 pub use wording::Wording;
 
 use answer::{Assumption, Measures, Need, Room, Sentences};
@@ -99,6 +101,14 @@ pub fn render(say: &Say, locale: &Locale) -> Result<String, CatalogError> {
 /// [`CatalogError`] when the locale lacks the message.
 pub fn reminder(reminder: &Reminder, locale: &Locale) -> Result<String, CatalogError> {
     Phrases(locale).reminder(reminder)
+}
+
+/// Writes the number to call in an emergency, as it stands before first aid.
+///
+/// # Errors
+/// [`CatalogError`] when the locale lacks the message.
+pub fn help_line(number: &str, locale: &Locale) -> Result<String, CatalogError> {
+    Phrases(locale).message("help-line", &Args::new().text("number", number.to_owned()))
 }
 
 /// The head, and as many further sentences as go out with it, with the hint that there is more

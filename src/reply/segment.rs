@@ -8,6 +8,8 @@
 
 use unicode_segmentation::UnicodeSegmentation;
 
+use crate::sms::alphabet::septets;
+
 /// How a text is encoded.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, strum::IntoStaticStr)]
 #[strum(serialize_all = "lowercase")]
@@ -50,28 +52,6 @@ impl Encoding {
     }
 }
 
-/// The basic table, without the escape to the extension table.
-const BASIC: &str = "@£$¥èéùìòÇ\nØø\rÅåΔ_ΦΓΛΩΠΨΣΘΞÆæßÉ !\"#¤%&'()*+,-./0123456789:;<=>?\
-¡ABCDEFGHIJKLMNOPQRSTUVWXYZÄÖÑÜ§¿abcdefghijklmnopqrstuvwxyzäöñüà";
-
-/// The extension table: an escape and one more septet each.
-const EXTENSION: &str = "\u{c}^{}\\[~]|€";
-
-/// Septets that a character takes, if the alphabet has it.
-fn septets(c: char) -> Option<usize> {
-    // Most characters are these; the tables are searched for the rest.
-    if c.is_ascii_alphanumeric() || c == ' ' {
-        return Some(1);
-    }
-    if BASIC.contains(c) {
-        Some(1)
-    } else if EXTENSION.contains(c) {
-        Some(2)
-    } else {
-        None
-    }
-}
-
 /// The encoding that a text needs.
 #[must_use]
 pub fn encoding(text: &str) -> Encoding {
@@ -111,7 +91,12 @@ pub struct Segments {
 /// Cuts a text into segments, between words where it can.
 #[must_use]
 pub fn segment(text: &str) -> Segments {
-    let encoding = encoding(text);
+    segment_as(text, encoding(text))
+}
+
+/// Cuts a text into segments of an encoding that has all of its characters.
+#[must_use]
+pub fn segment_as(text: &str, encoding: Encoding) -> Segments {
     let budget = encoding.budget();
     if encoding.length(text) <= budget.single {
         return Segments {

@@ -6,12 +6,15 @@
 //! (`synchronous = FULL`), and that forgetting overwrites the bytes (`secure_delete`).
 //! Knows no parsing, no dosing and no wording.
 
+mod boxes;
+mod ledger;
 mod record;
 
 use std::path::Path;
 use std::time::Duration;
 
 use jiff::Timestamp;
+use rusqlite::backup::Backup;
 use rusqlite::{Connection, OpenFlags, OptionalExtension, TransactionBehavior, params};
 use rusqlite_migration::{M, Migrations};
 
@@ -22,10 +25,16 @@ const STEPS: &[M<'static>] = &[
     M::up(include_str!("migrations/0001_person.sql")),
     M::up(include_str!("migrations/0002_bottles_and_reminders.sql")),
     M::up(include_str!("migrations/0003_language_written.sql")),
+    M::up(include_str!("migrations/0004_inbox_and_outbox.sql")),
 ];
 
 /// Another process may hold the file for a moment.
 const BUSY_TIMEOUT: Duration = Duration::from_secs(5);
+
+pub use ledger::{
+    Change, Claimed, Due, Effect, Fate, InboxId, Known, Ledger, LedgerReader, Outcome, Outgoing,
+    Purge, Question, Reach, Received, Reminded, Settled, Settlement, Taken, Waiting,
+};
 
 /// The store.
 #[derive(Debug)]
@@ -87,6 +96,30 @@ pub enum StoreError {
     /// The conversation could not be written down.
     #[error("the conversation cannot be written down: {0}")]
     Talk(#[from] serde_json::Error),
+}
+
+impl StoreError {
+    /// Whether nothing can be written just now, whatever it is: the disk is full, or somebody
+    /// holds the file.
+    #[must_use]
+    pub fn is_of_all_writing(&self) -> bool {
+        use rusqlite::ErrorCode;
+        match self {
+            Self::Sqlite(error) => matches!(
+                error.sqlite_error_code(),
+                Some(
+                    ErrorCode::CannotOpen
+                        | ErrorCode::DatabaseBusy
+                        | ErrorCode::DatabaseCorrupt
+                        | ErrorCode::DatabaseLocked
+                        | ErrorCode::DiskFull
+                        | ErrorCode::ReadOnly
+                        | ErrorCode::SystemIoFailure
+                )
+            ),
+            Self::Folder { .. } | Self::Open { .. } | Self::Talk(_) => false,
+        }
+    }
 }
 
 impl Store {
@@ -191,6 +224,34 @@ impl Store {
         Ok(())
     }
 
+    /// Copies a store, whoever works in it meanwhile, as it is at one moment. The copy stands under
+    /// its name when it is whole, and not before.
+    ///
+    /// # Errors
+    /// [`StoreError`] when the store cannot be read or the copy cannot be written.
+    pub fn copy(from: &Path, to: &Path) -> Result<(), StoreError> {
+        let wrong = |path: &Path, error: String| StoreError::Open {
+            path: path.display().to_string(),
+            error,
+        };
+        let half = to.with_extension("half");
+        let source = Connection::open_with_flags(from, OpenFlags::SQLITE_OPEN_READ_WRITE)
+            .map_err(|error| wrong(from, error.to_string()))?;
+        source.busy_timeout(BUSY_TIMEOUT)?;
+        // What a run before left half done.
+        let _ = std::fs::remove_file(&half);
+        let mut target =
+            Connection::open(&half).map_err(|error| wrong(&half, error.to_string()))?;
+        // All pages in one step: in between, a writer would have it start again and again.
+        Backup::new(&source, &mut target)?.step(-1)?;
+        target.close().map_err(|(_, error)| error)?;
+        Self::verify(&half)?;
+        let moved = std::fs::File::open(&half)
+            .and_then(|file| file.sync_all())
+            .and_then(|()| std::fs::rename(&half, to));
+        moved.map_err(|error| wrong(to, error.to_string()))
+    }
+
     /// Takes out the reminders that are due, the oldest first, each with its person. Each is handed
     /// out once: who takes it has to send it.
     ///
@@ -246,23 +307,7 @@ impl Store {
                 transaction.execute("DELETE FROM person WHERE id = ?1", [id])?;
             }
             Some(person) => {
-                transaction
-                    .prepare_cached(
-                        "INSERT INTO person (id, language, wrote, units, listening, talk, seen_at)
-                         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)
-                         ON CONFLICT (id) DO UPDATE SET language = excluded.language,
-                             wrote = excluded.wrote, units = excluded.units, listening = excluded.listening,
-                             talk = excluded.talk, seen_at = excluded.seen_at",
-                    )?
-                    .execute(params![
-                        id,
-                        person.language,
-                        person.wrote,
-                        person.units.map(<&str>::from),
-                        <&str>::from(person.listening),
-                        record::talk(&person.talk)?,
-                        now.as_second(),
-                    ])?;
+                keep_person(&transaction, id, person, now)?;
                 keep_bottles(&transaction, id, &person.bottles)?;
                 keep_reminders(&transaction, id, &person.reminders)?;
             }
@@ -275,6 +320,32 @@ impl Store {
         }
         Ok(())
     }
+}
+
+fn keep_person(
+    transaction: &rusqlite::Transaction<'_>,
+    id: &str,
+    person: &Person,
+    now: Timestamp,
+) -> Result<(), StoreError> {
+    transaction
+        .prepare_cached(
+            "INSERT INTO person (id, language, wrote, units, listening, talk, seen_at)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)
+             ON CONFLICT (id) DO UPDATE SET language = excluded.language,
+                 wrote = excluded.wrote, units = excluded.units, listening = excluded.listening,
+                 talk = excluded.talk, seen_at = excluded.seen_at",
+        )?
+        .execute(params![
+            id,
+            person.language,
+            person.wrote,
+            person.units.map(<&str>::from),
+            <&str>::from(person.listening),
+            record::talk(&person.talk)?,
+            now.as_second(),
+        ])?;
+    Ok(())
 }
 
 fn keep_bottles(

@@ -5,10 +5,10 @@ use std::sync::LazyLock;
 
 use matone::dialogue::Say;
 use matone::locale::{Direction, Locale};
-use matone::reply::{Encoding, Segments, render, segment};
+use matone::reply::{Encoding, Segments, next_words, render, segment};
 use serde_json::Value;
 
-use crate::desk::{Office, json, locales};
+use crate::desk::{Office, json, locales, noon};
 use crate::reply::{grid, service_messages};
 
 /// A message, answered once for all tests.
@@ -326,4 +326,38 @@ fn the_readme_tells_how_many_segments_an_answer_takes() {
         old, table,
         "the README's table; if the new figures are right, MATONE_BLESS=1"
     );
+}
+
+/// The words that are shown as buttons are words that are understood.
+#[test]
+fn words_to_send_next_are_read_as_what_they_say() {
+    for (tag, locale) in locales().all() {
+        let say = Office::of(Some(tag))
+            .hear("p", "20 L bleach 5%", noon())
+            .step
+            .say;
+        let words = next_words(&say, locale).expect("every word can be formed");
+        let topics = words.iter().map(|word| {
+            let mut office = Office::of(Some(tag));
+            office.hear("p", "20 L bleach 5%", noon());
+            office.hear_json(word)["request"]["topic"].clone()
+        });
+        let topics: Vec<Value> = topics.collect();
+        assert_eq!(
+            topics,
+            ["more", "why", "remind", "help"],
+            "{tag}: {words:?}"
+        );
+
+        let mut office = Office::of(Some(tag));
+        let say = office.hear("p", "20 L 5%", noon()).step.say;
+        let words = next_words(&say, locale).expect("every word can be formed");
+        let products = words.iter().map(|word| {
+            let read = Office::of(Some(tag)).hear_json(word);
+            read["request"]["product"].clone()
+        });
+        let products: Vec<Value> = products.collect();
+        let wanted = ["bleach", "nadcc", "calcium_hypochlorite", "iodine_tincture"];
+        assert_eq!(products, wanted, "{tag}: {words:?}");
+    }
 }

@@ -8,7 +8,7 @@ use std::sync::Arc;
 use matone::desk::Desk;
 use matone::dialogue::Person;
 use matone::locale::{FALLBACK, Locales};
-use matone::parser::{Doubt, Lexicon, LexiconError};
+use matone::parser::{Doubt, Lexicon, LexiconError, Overlay};
 use matone::quantity::UnitSystem;
 use matone::reply::Catalog;
 use matone::request::{Field, Product, Refusal};
@@ -16,6 +16,7 @@ use matone::treatment::{Caution, Reason, ResidualVerdict};
 use strum::VariantArray;
 
 use crate::desk::locales;
+use crate::folder::Folder;
 
 const FILE: &str = include_str!("../../locales/en/lexicon.toml");
 
@@ -166,6 +167,7 @@ fn no_message_is_idle() {
         "bottle.rs",
         "chart.rs",
         "mod.rs",
+        "next.rs",
         "phrase.rs",
         "work.rs",
     ]
@@ -234,31 +236,6 @@ fn a_lexicon_that_contradicts_itself_is_refused_by_name() {
     ));
 }
 
-/// A folder of its own for one test, gone afterwards.
-struct Folder(PathBuf);
-
-impl Folder {
-    fn new(name: &str) -> Self {
-        let path = std::env::temp_dir().join(format!("matone-{name}-{}", std::process::id()));
-        let _ = std::fs::remove_dir_all(&path);
-        std::fs::create_dir_all(&path).expect("a folder");
-        Self(path)
-    }
-
-    fn write(&self, name: &str, text: &str) -> PathBuf {
-        let path = self.0.join(name);
-        std::fs::create_dir_all(path.parent().expect("a folder")).expect("a folder");
-        std::fs::write(&path, text).expect("written");
-        path
-    }
-}
-
-impl Drop for Folder {
-    fn drop(&mut self) {
-        let _ = std::fs::remove_dir_all(&self.0);
-    }
-}
-
 fn dose_with(locales: Locales, text: &str) -> serde_json::Value {
     let desk = Desk::new(Arc::new(locales), UnitSystem::Metric, FALLBACK);
     let answered = desk
@@ -294,7 +271,7 @@ fn what_is_wrong_is_told_by_file_and_key() {
     );
     let other = folder.write("other.toml", "language = \"tlh\"\n");
     let typo = folder.write("typo.toml", "language = \"en\"\n[wrods]\n");
-    let gone = folder.0.join("gone.toml");
+    let gone = folder.as_ref().join("gone.toml");
     let own = FILES;
     let reply = own
         .reply
@@ -330,7 +307,7 @@ fn what_is_wrong_is_told_by_file_and_key() {
     ] {
         assert!(all.contains(part), "{part} is not in\n{all}");
     }
-    let own = folder.0.join("own");
+    let own = folder.as_ref().join("own");
     // A file that is not there ends the reading of the folder.
     let all = told(Some(&own), &[]);
     assert!(all.contains("zu/plain.txt cannot be read"), "{all}");
@@ -375,7 +352,7 @@ fn plural_forms_and_invisible_marks_are_looked_at() {
     folder.write("pl/plain.txt", "");
     folder.write("pl/reply.ftl", &reply);
     folder.write("pl/checks.toml", own.checks);
-    let all = Locales::load(Some(&folder.0), &[])
+    let all = Locales::load(Some(folder.as_ref()), &[])
         .expect_err("wrong")
         .to_string();
     for part in [
@@ -412,5 +389,52 @@ fn figures_carry_no_idle_zeros_and_no_grouping() {
         (100_000.0, 0, "100000"),
     ] {
         assert_eq!(locale.figure(value, decimals), written);
+    }
+}
+
+/// Words added to the tables that the program was built with are read as if they had stood beside
+/// the files, and are refused for the same reasons.
+#[test]
+fn overlays_mean_the_same_on_tables_and_on_files() {
+    let plain = include_str!("../../locales/en/plain.txt");
+    let tables: &'static [u8] = Vec::leak(Lexicon::tables(FILE, plain).expect("sound"));
+    let overlay = |text: &str| vec![Overlay::parse("district.toml", text).expect("an overlay")];
+    let both = |overlays: &[Overlay]| {
+        let of = |read: Result<Lexicon, Vec<LexiconError>>| match read {
+            Ok(lexicon) => format!("{lexicon:?}"),
+            Err(errors) => format!("{errors:?}"),
+        };
+        (
+            of(Lexicon::parse(FILE, plain, overlays)),
+            of(Lexicon::built(tables, overlays)),
+        )
+    };
+    for text in [
+        "language = \"en\"\n",
+        // Plain words, of which one is a concept's here and one stands in a phrase only.
+        "language = \"en\"\nplain = \"obe muddy zuruku\"\n[words]\ncloudy = [\"zuruku\", \"about obe\"]\ncontainer = [\"about\"]\n[slips]\nklmbo = \"zuruku\"\nu = \"obe\"\n[numbers]\nmoja = 1\n",
+        "language = \"en\"\n[words]\nclear = [\"muddy\"]\nmurk = [\"x\"]\n[slips]\nxq = \"qxqx\"\n[numbers]\nlitre = 2\n",
+        "language = \"en\"\n[numbers]\nseven = 7\nhalf = 2\nhundred = 2\n[words]\nclear = [\"spanish\"]\n",
+    ] {
+        let (files, built) = both(&overlay(text));
+        assert!(files == built, "{text}");
+    }
+}
+
+/// What is not a lexicon's tables is refused and not read as something else.
+#[test]
+fn tables_of_another_shape_are_refused() {
+    for bytes in [
+        b"".as_slice(),
+        b"\x00",
+        b"\x01",
+        b"\x01\x02\x65\x6e",
+        b"[locale]",
+    ] {
+        let errors = Lexicon::built(bytes, &[]).expect_err("no tables");
+        assert!(
+            matches!(errors.as_slice(), [LexiconError::Tables(_)]),
+            "{errors:?}"
+        );
     }
 }

@@ -8,26 +8,11 @@ use matone::request::Product;
 use matone::store::{Store, StoreError, Whose};
 
 use crate::desk::noon;
+use crate::folder::Folder;
 
-/// A folder of its own for each test, removed at the end.
-struct Folder(PathBuf);
-
-impl Folder {
-    fn new(name: &str) -> Self {
-        let path = std::env::temp_dir().join(format!("matone-{}-{name}", std::process::id()));
-        let _ = std::fs::remove_dir_all(&path);
-        Self(path)
-    }
-
-    fn file(&self) -> PathBuf {
-        self.0.join("deep").join("matone.db")
-    }
-}
-
-impl Drop for Folder {
-    fn drop(&mut self) {
-        let _ = std::fs::remove_dir_all(&self.0);
-    }
+/// The store of a test: in a folder that is not there yet.
+fn file(folder: &Folder) -> PathBuf {
+    folder.path("deep").join("matone.db")
 }
 
 fn tell(store: &mut Store, id: &str, text: &str) -> String {
@@ -44,12 +29,12 @@ fn tell(store: &mut Store, id: &str, text: &str) -> String {
 fn the_bottle_units_and_language_are_there_after_a_restart() {
     let folder = Folder::new("restart");
     {
-        let mut store = Store::open(&folder.file()).expect("a new store");
+        let mut store = Store::open(&file(&folder)).expect("a new store");
         tell(&mut store, "ada", "my bleach is 5%, opened 2 January 2026");
         tell(&mut store, "ada", "use imperial gallons please");
         tell(&mut store, "ada", "answer in English");
     }
-    let mut store = Store::open(&folder.file()).expect("the same store");
+    let mut store = Store::open(&file(&folder)).expect("the same store");
     let ada = store.person("ada").expect("ada");
     let bottle = ada.bottles.first().cloned().expect("her bottle");
     assert_eq!(bottle.product, Some(Product::Bleach));
@@ -73,10 +58,10 @@ fn the_bottle_units_and_language_are_there_after_a_restart() {
 fn a_question_waits_for_its_answer_over_a_restart() {
     let folder = Folder::new("question");
     {
-        let mut store = Store::open(&folder.file()).expect("a new store");
+        let mut store = Store::open(&file(&folder)).expect("a new store");
         tell(&mut store, "ada", "how much bleach for 20 L");
     }
-    let mut store = Store::open(&folder.file()).expect("the same store");
+    let mut store = Store::open(&file(&folder)).expect("the same store");
     let reply = tell(&mut store, "ada", "5");
     assert!(reply.contains("40 drops"), "{reply}");
 }
@@ -87,7 +72,7 @@ fn what_is_forgotten_is_gone_from_the_file() {
     let needle = "a-sender-nobody-else-has";
     let bytes_hold_it = || {
         ["", "-wal", "-shm"].iter().any(|suffix| {
-            let path = format!("{}{suffix}", folder.file().display());
+            let path = format!("{}{suffix}", file(&folder).display());
             std::fs::read(path).is_ok_and(|bytes| {
                 bytes
                     .windows(needle.len())
@@ -95,7 +80,7 @@ fn what_is_forgotten_is_gone_from_the_file() {
             })
         })
     };
-    let mut store = Store::open(&folder.file()).expect("a new store");
+    let mut store = Store::open(&file(&folder)).expect("a new store");
     tell(&mut store, needle, "remember bleach 5%, 500 ml");
     tell(&mut store, needle, "20 L");
     tell(&mut store, needle, "remind me");
@@ -110,15 +95,15 @@ fn what_is_forgotten_is_gone_from_the_file() {
 fn a_conversation_that_cannot_be_read_lapses_and_nothing_else() {
     let folder = Folder::new("lapse");
     {
-        let mut store = Store::open(&folder.file()).expect("a new store");
+        let mut store = Store::open(&file(&folder)).expect("a new store");
         tell(&mut store, "ada", "remember bleach 5%");
         tell(&mut store, "ada", "how much for the water");
     }
-    let raw = rusqlite::Connection::open(folder.file()).expect("the file");
+    let raw = rusqlite::Connection::open(file(&folder)).expect("the file");
     raw.execute("UPDATE person SET talk = '{\"version\": 999}'", [])
         .expect("a newer program");
     drop(raw);
-    let store = Store::open(&folder.file()).expect("the same store");
+    let store = Store::open(&file(&folder)).expect("the same store");
     let ada = store.person("ada").expect("ada");
     assert!(ada.talk == matone::dialogue::Talk::Quiet);
     assert_eq!(
@@ -130,7 +115,7 @@ fn a_conversation_that_cannot_be_read_lapses_and_nothing_else() {
 #[test]
 fn a_file_that_is_no_store_is_refused_and_left_alone() {
     let folder = Folder::new("foreign");
-    let file = folder.file();
+    let file = file(&folder);
     std::fs::create_dir_all(file.parent().expect("a folder")).expect("a folder");
     let text = "a diary of somebody, long enough to be no database".repeat(100);
     std::fs::write(&file, &text).expect("written");
@@ -141,8 +126,8 @@ fn a_file_that_is_no_store_is_refused_and_left_alone() {
 #[test]
 fn commits_survive_a_power_cut() {
     let folder = Folder::new("durable");
-    let _store = Store::open(&folder.file()).expect("a new store");
-    let raw = rusqlite::Connection::open(folder.file()).expect("the file");
+    let _store = Store::open(&file(&folder)).expect("a new store");
+    let raw = rusqlite::Connection::open(file(&folder)).expect("the file");
     let mode: String = raw
         .query_row("PRAGMA journal_mode", [], |row| row.get(0))
         .expect("a mode");
@@ -153,14 +138,14 @@ fn commits_survive_a_power_cut() {
 fn a_reminder_survives_a_restart_and_is_handed_out_once() {
     let folder = Folder::new("reminder");
     {
-        let mut store = Store::open(&folder.file()).expect("a new store");
+        let mut store = Store::open(&file(&folder)).expect("a new store");
         tell(&mut store, "ada", "20 L bleach 5%");
         let reply = tell(&mut store, "ada", "text me when it is ready");
         assert!(reply.contains("30 min"), "{reply}");
         tell(&mut store, "bo", "well 1 m wide, 2 m of water, bleach 5%");
         tell(&mut store, "bo", "remind me");
     }
-    let mut store = Store::open(&folder.file()).expect("the same store");
+    let mut store = Store::open(&file(&folder)).expect("the same store");
     let after = |minutes: i64| noon() + jiff::SignedDuration::from_mins(minutes);
     assert_eq!(store.take_due(Whose::Anybody, after(29)).expect("due"), []);
     assert_eq!(
@@ -186,7 +171,7 @@ fn a_reminder_survives_a_restart_and_is_handed_out_once() {
 #[test]
 fn stop_and_forget_end_what_was_promised() {
     let folder = Folder::new("promised");
-    let mut store = Store::open(&folder.file()).expect("a new store");
+    let mut store = Store::open(&file(&folder)).expect("a new store");
     for (who, word) in [("ada", "stop"), ("bo", "forget me")] {
         tell(&mut store, who, "20 L bleach 5%");
         tell(&mut store, who, "remind me");
@@ -202,12 +187,12 @@ fn stop_and_forget_end_what_was_promised() {
 fn bottles_keep_their_order_and_what_is_left() {
     let folder = Folder::new("bottles");
     {
-        let mut store = Store::open(&folder.file()).expect("a new store");
+        let mut store = Store::open(&file(&folder)).expect("a new store");
         tell(&mut store, "ada", "remember bleach 5%, 500 ml");
         tell(&mut store, "ada", "remember chlorine tablets 67 mg");
         tell(&mut store, "ada", "20 L with my bleach");
     }
-    let store = Store::open(&folder.file()).expect("the same store");
+    let store = Store::open(&file(&folder)).expect("the same store");
     let ada = store.person("ada").expect("ada");
     let products: Vec<_> = ada.bottles.iter().map(|bottle| bottle.product).collect();
     assert_eq!(products, [Some(Product::Bleach), Some(Product::Nadcc)]);
@@ -219,7 +204,7 @@ fn bottles_keep_their_order_and_what_is_left() {
 #[test]
 fn a_store_of_the_first_shape_is_brought_up_to_date() {
     let folder = Folder::new("first-shape");
-    let file = folder.file();
+    let file = file(&folder);
     std::fs::create_dir_all(file.parent().expect("a folder")).expect("a folder");
     let old = rusqlite::Connection::open(&file).expect("the file");
     old.execute_batch(include_str!("../../src/store/migrations/0001_person.sql"))

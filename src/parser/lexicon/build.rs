@@ -1,29 +1,29 @@
 //! A lexicon out of its files: every phrase under one meaning, every concept with words.
 //!
 //! In: a lexicon file, a list of plain words, overlays.
-//! Out: the lexicon, or everything that is wrong in the files.
+//! Out: the lexicon's tables, or everything that is wrong in the files.
 
-use std::collections::{HashMap, HashSet};
+use std::collections::HashMap;
 
 use strum::VariantArray;
 
 use crate::parser::concept::Concept;
 use crate::parser::normalize::normalize_word;
 
-use super::file::{LexiconFile, LocaleTable, Overlay, Tables};
+use super::LexiconError;
+use super::file::{Entries, LexiconFile, LocaleTable, Overlay};
+use super::freeze::Gathered;
 use super::grammar::Grammar;
-use super::{Lexicon, LexiconError, Meaning, Phrase};
-
-/// Shorter words are never what a slip meant.
-const MENDABLE_LEAST: usize = 4;
+use super::marks::{Mark, Marks};
+use super::meaning::Meaning;
+use super::split::split;
+use super::tables::{Head, Stored, Tables};
 
 /// A lexicon in the making.
-pub(super) struct Builder {
-    lexicon: Lexicon,
+struct Builder {
+    gathered: Gathered,
     /// Where each phrase stood first.
     seen: HashMap<String, String>,
-    /// Words that a slip may mean.
-    mendable: HashSet<String>,
     errors: Vec<LexiconError>,
 }
 
@@ -32,101 +32,114 @@ pub(super) fn build(
     text: &str,
     plain: &str,
     overlays: &[Overlay],
-) -> Result<Lexicon, Vec<LexiconError>> {
+) -> Result<Stored<'static>, Vec<LexiconError>> {
     let file: LexiconFile = toml::from_str(text).map_err(|error| vec![error.into()])?;
-    let (locale, tables) = file.parts();
+    let (locale, entries) = file.parts();
     let plain_of_file = locale.plain.clone();
     let degrees = locale.degrees.clone();
     let bare_no = locale.bare_no.clone();
     let without = locale.without.clone();
-    let mut builder = Builder::new(locale);
-    builder.add_tables(&tables, "");
-    builder.check_concepts(&tables, &without);
-    for overlay in overlays {
-        builder.add_tables(&overlay.tables, &format!(" of {}", overlay.name));
-    }
+    let mut builder = Builder::new(Gathered::new(head(locale)));
+    builder.add_entries(&entries, "");
+    builder.check_concepts(&entries, &without);
+    builder.add_phrases_of(overlays);
     builder.add_degrees(&degrees);
     builder.add_bare_no(&bare_no);
     builder.add_plain(&plain_of_file);
     builder.add_plain(plain);
-    builder.add_slips(&tables);
-    for overlay in overlays {
-        builder.add_plain(&overlay.plain);
-        builder.add_slips(&overlay.tables);
-    }
+    builder.add_slips(&entries);
+    builder.add_rest_of(overlays);
     builder.finish()
 }
 
+/// Adds overlays to tables that were built before.
+pub(super) fn build_on(
+    tables: &Tables,
+    overlays: &[Overlay],
+) -> Result<Stored<'static>, Vec<LexiconError>> {
+    let mut builder = Builder::new(tables.thaw().map_err(|error| vec![error])?);
+    builder.seen = builder
+        .gathered
+        .phrases
+        .iter()
+        .map(|(phrase, meaning)| (phrase.clone(), meaning.section().to_owned()))
+        .collect();
+    builder.add_phrases_of(overlays);
+    builder.add_rest_of(overlays);
+    builder.finish()
+}
+
+fn head(locale: LocaleTable) -> Head {
+    let plain = |words: Vec<String>| -> Vec<String> {
+        let mut words: Vec<String> = words.iter().map(|word| normalize_word(word)).collect();
+        words.sort_by_key(|word| std::cmp::Reverse(word.len()));
+        words
+    };
+    Head {
+        tag: locale.tag,
+        name_in_sms: locale.name_in_sms.unwrap_or_else(|| locale.name.clone()),
+        name: locale.name,
+        review: locale.review,
+        spelling: locale.spelling,
+        grammar: Grammar {
+            decimal_sign: locale.decimal_sign,
+            unit_order: locale.unit_order,
+            negation: locale.negation,
+            adjectives: locale.adjectives,
+            containers: locale.containers,
+            repeated_number: locale.repeated_number,
+        },
+        negative_prefixes: plain(locale.negative_prefixes),
+        prefixes: plain(locale.prefixes),
+        articles: plain(locale.articles),
+    }
+}
+
 impl Builder {
-    fn new(locale: LocaleTable) -> Self {
-        let plain = |words: Vec<String>| -> Vec<String> {
-            let mut words: Vec<String> = words.iter().map(|word| normalize_word(word)).collect();
-            words.sort_by_key(|word| std::cmp::Reverse(word.len()));
-            words
-        };
+    fn new(gathered: Gathered) -> Self {
         Self {
-            lexicon: Lexicon {
-                tag: locale.tag,
-                name_in_sms: locale.name_in_sms.unwrap_or_else(|| locale.name.clone()),
-                name: locale.name,
-                review: locale.review,
-                spelling: locale.spelling,
-                grammar: Grammar {
-                    decimal_sign: locale.decimal_sign,
-                    unit_order: locale.unit_order,
-                    negation: locale.negation,
-                    adjectives: locale.adjectives,
-                    containers: locale.containers,
-                    repeated_number: locale.repeated_number,
-                },
-                negative_prefixes: plain(locale.negative_prefixes),
-                prefixes: plain(locale.prefixes),
-                articles: plain(locale.articles),
-                degrees: HashSet::new(),
-                bare_no: HashSet::new(),
-                months: HashMap::new(),
-                ordinals: HashMap::new(),
-                slips: HashMap::new(),
-                phrases: HashMap::new(),
-                known: HashSet::new(),
-                alone: HashSet::new(),
-                mendable: HashMap::new(),
-                letters: HashSet::new(),
-                written: HashSet::new(),
-                accents: HashSet::new(),
-            },
+            gathered,
             seen: HashMap::new(),
-            mendable: HashSet::new(),
             errors: Vec::new(),
         }
     }
 
-    fn add_tables(&mut self, tables: &Tables, place: &str) {
-        for (word, month) in &tables.months {
-            self.lexicon.months.insert(normalize_word(word), *month);
+    fn add_phrases_of(&mut self, overlays: &[Overlay]) {
+        for overlay in overlays {
+            self.add_entries(&overlay.entries, &format!(" of {}", overlay.name));
         }
-        for (word, day) in &tables.ordinals {
-            self.lexicon.ordinals.insert(normalize_word(word), *day);
+    }
+
+    fn add_rest_of(&mut self, overlays: &[Overlay]) {
+        for overlay in overlays {
+            self.add_plain(&overlay.plain);
+            self.add_slips(&overlay.entries);
+        }
+    }
+
+    fn add_entries(&mut self, entries: &Entries, place: &str) {
+        for (word, month) in &entries.months {
+            self.marks(normalize_word(word)).set_month(*month);
+        }
+        for (word, day) in &entries.ordinals {
+            self.marks(normalize_word(word)).set_ordinal(*day);
         }
         let section = |name: &str| format!("{name}{place}");
-        for (phrase, value) in &tables.numbers {
+        for (phrase, value) in &entries.numbers {
             self.add(phrase, &Meaning::Number(*value), &section("numbers"));
         }
-        for (phrase, value) in &tables.scales {
+        for (phrase, value) in &entries.scales {
             self.add(phrase, &Meaning::Scale(*value), &section("scales"));
         }
-        for (phrase, value) in &tables.fractions {
+        for (phrase, value) in &entries.fractions {
             self.add(phrase, &Meaning::Fraction(*value), &section("fractions"));
         }
-        for (phrase, tag) in &tables.languages {
-            let words = self.add(
-                phrase,
-                &Meaning::Language(tag.clone()),
-                &section("languages"),
-            );
-            self.mendable.extend(words);
+        for (phrase, tag) in &entries.languages {
+            let meaning = Meaning::Language(tag.clone());
+            let words = self.add(phrase, &meaning, &section("languages"));
+            self.mark(words, Mark::Mendable);
         }
-        for (name, phrases) in &tables.words {
+        for (name, phrases) in &entries.words {
             let section = section(name);
             let Ok(concept) = name.parse::<Concept>() else {
                 self.errors.push(LexiconError::UnknownConcept(section));
@@ -135,15 +148,15 @@ impl Builder {
             let meaning = Meaning::Concept(concept);
             for phrase in phrases {
                 let words = self.add(phrase, &meaning, &section);
-                self.mendable.extend(words);
+                self.mark(words, Mark::Mendable);
             }
         }
     }
 
     /// Each concept has words, unless the file says that its language has none for it.
-    fn check_concepts(&mut self, tables: &Tables, without: &[String]) {
+    fn check_concepts(&mut self, entries: &Entries, without: &[String]) {
         let has = |name: &str| {
-            tables
+            entries
                 .words
                 .get(name)
                 .is_some_and(|words| !words.is_empty())
@@ -162,11 +175,11 @@ impl Builder {
     }
 
     /// Behind all other words: a slip that stands for none of them is one itself.
-    fn add_slips(&mut self, tables: &Tables) {
-        for (slip, meant) in &tables.slips {
-            let words = self.lexicon.split(meant);
-            if words.iter().any(|word| self.lexicon.knows(word)) {
-                self.lexicon.slips.insert(normalize_word(slip), words);
+    fn add_slips(&mut self, entries: &Entries) {
+        for (slip, meant) in &entries.slips {
+            let words = self.split(meant);
+            if words.iter().any(|word| self.knows(word)) {
+                self.gathered.slips.insert(normalize_word(slip), words);
             } else {
                 self.errors.push(LexiconError::SlipToNothing {
                     slip: slip.clone(),
@@ -176,10 +189,15 @@ impl Builder {
         }
     }
 
+    fn knows(&self, word: &str) -> bool {
+        let marks = self.gathered.words.get(word);
+        marks.is_some_and(|marks| marks.has(Mark::Known) || marks.has(Mark::Month))
+    }
+
     fn add_bare_no(&mut self, words: &str) {
         for word in words.split_whitespace() {
-            let words = self.lexicon.split(word);
-            self.lexicon.bare_no.extend(words);
+            let words = self.split(word);
+            self.mark(words, Mark::BareNo);
         }
     }
 
@@ -187,25 +205,19 @@ impl Builder {
     fn add_degrees(&mut self, words: &str) {
         self.add_plain(words);
         for word in words.split_whitespace() {
-            let words = self.lexicon.split(word);
-            self.lexicon.degrees.extend(words);
+            let words = self.split(word);
+            self.mark(words, Mark::Degree);
         }
     }
 
     fn add_plain(&mut self, words: &str) {
         self.note_accents(words);
         for word in words.split_whitespace() {
-            for word in self.lexicon.split(word) {
-                // A plain word that is a concept's by itself as well is one that a slip may mean.
-                if self
-                    .lexicon
-                    .find(&[&word])
-                    .is_none_or(|found| found.meaning == Meaning::Plain)
-                {
-                    self.mendable.remove(&word);
-                }
-                self.lexicon.alone.insert(word.clone());
-                self.lexicon.known.insert(word);
+            for word in self.split(word) {
+                let marks = self.marks(word);
+                marks.set(Mark::Plain);
+                marks.set(Mark::Alone);
+                marks.set(Mark::Known);
             }
         }
     }
@@ -219,13 +231,13 @@ impl Builder {
             .split([' ', '-', '\'', '\n'])
             .filter(|word| !word.is_ascii())
             .map(str::to_lowercase);
-        self.lexicon.written.extend(accented);
+        self.gathered.written.extend(accented);
     }
 
     /// Adds a phrase; its words come back.
     fn add(&mut self, phrase: &str, meaning: &Meaning, section: &str) -> Vec<String> {
         self.note_accents(phrase);
-        let words = self.lexicon.split(phrase);
+        let words = self.split(phrase);
         let whole = words.join(" ");
         match self.seen.get(&whole) {
             Some(first) if first == section => return words,
@@ -239,49 +251,37 @@ impl Builder {
                 return words;
             }
             None => {
-                self.seen.insert(whole, section.to_owned());
+                self.seen.insert(whole.clone(), section.to_owned());
             }
         }
-        self.lexicon.known.extend(words.iter().cloned());
+        self.mark(words.iter().cloned(), Mark::Known);
         if let [alone] = words.as_slice() {
-            self.lexicon.alone.insert(alone.clone());
+            self.marks(alone.clone()).set(Mark::Alone);
         }
-        if let Some((first, rest)) = words.split_first() {
-            let phrases = self.lexicon.phrases.entry(first.clone()).or_default();
-            phrases.push(Phrase {
-                rest: rest.to_vec(),
-                meaning: meaning.clone(),
-            });
+        if !words.is_empty() {
+            self.gathered.phrases.insert(whole, meaning.clone());
         }
         words
     }
 
-    fn finish(mut self) -> Result<Lexicon, Vec<LexiconError>> {
+    fn split(&self, phrase: &str) -> Vec<String> {
+        split(&self.gathered.head.articles, phrase)
+    }
+
+    fn marks(&mut self, word: String) -> &mut Marks {
+        self.gathered.words.entry(word).or_default()
+    }
+
+    fn mark(&mut self, words: impl IntoIterator<Item = String>, mark: Mark) {
+        for word in words {
+            self.marks(word).set(mark);
+        }
+    }
+
+    fn finish(self) -> Result<Stored<'static>, Vec<LexiconError>> {
         if !self.errors.is_empty() {
             return Err(self.errors);
         }
-        for phrases in self.lexicon.phrases.values_mut() {
-            phrases.sort_by_key(|phrase| std::cmp::Reverse(phrase.rest.len()));
-        }
-        let mut mendable: Vec<String> = self
-            .mendable
-            .into_iter()
-            .filter(|word| word.chars().count() >= MENDABLE_LEAST)
-            .collect();
-        // The order decides between equally near words: it must be the same every time.
-        mendable.sort();
-        for word in mendable {
-            if let Some(first) = word.chars().next() {
-                let key = (word.chars().count(), first);
-                self.lexicon.mendable.entry(key).or_default().push(word);
-            }
-        }
-        let written = self.lexicon.written.iter().flat_map(|word| word.chars());
-        self.lexicon.accents = written.filter(|c| !c.is_ascii()).collect();
-        let letters = self.lexicon.known.iter().flat_map(|word| word.chars());
-        self.lexicon.letters = letters
-            .filter(|c| c.is_alphabetic() && !c.is_ascii())
-            .collect();
-        Ok(self.lexicon)
+        self.gathered.freeze().map_err(|error| vec![error])
     }
 }

@@ -1,7 +1,7 @@
 //! The files that words come from: a locale's lexicon, and overlays of local words.
 //!
 //! In: TOML.
-//! Out: its tables, as written.
+//! Out: its entries, as written.
 
 use std::collections::BTreeMap;
 
@@ -29,9 +29,9 @@ pub(super) struct LexiconFile {
     words: BTreeMap<String, Vec<String>>,
 }
 
-/// The tables that a lexicon and an overlay share.
+/// The entries that a lexicon and an overlay share.
 #[derive(Debug, Clone, Default)]
-pub(super) struct Tables {
+pub(super) struct Entries {
     pub(super) slips: BTreeMap<String, String>,
     pub(super) numbers: BTreeMap<String, f64>,
     pub(super) scales: BTreeMap<String, f64>,
@@ -74,8 +74,8 @@ pub(super) struct LocaleTable {
 }
 
 impl LexiconFile {
-    pub(super) fn parts(self) -> (LocaleTable, Tables) {
-        let tables = Tables {
+    pub(super) fn parts(self) -> (LocaleTable, Entries) {
+        let entries = Entries {
             slips: self.slips,
             numbers: self.numbers,
             scales: self.scales,
@@ -85,7 +85,7 @@ impl LexiconFile {
             languages: self.languages,
             words: self.words,
         };
-        (self.locale, tables)
+        (self.locale, entries)
     }
 }
 
@@ -97,7 +97,7 @@ pub struct Overlay {
     pub name: String,
     /// The language that it belongs to, BCP 47.
     pub language: String,
-    pub(super) tables: Tables,
+    pub(super) entries: Entries,
     pub(super) plain: String,
 }
 
@@ -125,11 +125,11 @@ impl Overlay {
         Ok(Self {
             name: name.to_owned(),
             language: file.language,
-            tables: Tables {
+            entries: Entries {
                 slips: file.slips,
                 numbers: file.numbers,
                 words: file.words,
-                ..Tables::default()
+                ..Entries::default()
             },
             plain: file.plain,
         })

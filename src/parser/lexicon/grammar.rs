@@ -1,11 +1,11 @@
 //! How a language orders its words, as far as reading amounts and denials needs it.
 
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 
 use crate::parser::number::DecimalSign;
 
 /// Where a language writes its units.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub(in crate::parser) enum UnitOrder {
     /// 20 litres.
@@ -15,7 +15,7 @@ pub(in crate::parser) enum UnitOrder {
 }
 
 /// Where the denying word stands.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub(in crate::parser) enum Negation {
     /// Saaf nahi.
@@ -25,7 +25,7 @@ pub(in crate::parser) enum Negation {
 }
 
 /// Where an adjective stands.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub(in crate::parser) enum Adjectives {
     /// Bouteille transparente.
@@ -35,7 +35,7 @@ pub(in crate::parser) enum Adjectives {
 }
 
 /// How containers and their size are put together.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub(in crate::parser) enum ContainerOrder {
     /// Two cans of 20 L, two 20 L cans.
@@ -46,7 +46,7 @@ pub(in crate::parser) enum ContainerOrder {
 }
 
 /// What a number word said twice means.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub(in crate::parser) enum RepeatedNumber {
     /// Bees bees litre: 20 L each.
@@ -57,7 +57,7 @@ pub(in crate::parser) enum RepeatedNumber {
 }
 
 /// A language's order of words.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize, Serialize)]
 pub(in crate::parser) struct Grammar {
     pub(in crate::parser) decimal_sign: DecimalSign,
     pub(in crate::parser) unit_order: UnitOrder,

@@ -1,49 +1,40 @@
 //! A locale's words, each under one concept.
 //!
-//! In: a lexicon file (TOML) and overlays of local words.
+//! In: a lexicon file (TOML) and overlays of local words, or the tables that the program was built
+//! with: what `build` made of such a file.
 //! Out: for a run of words, the concept of the longest phrase that begins there.
 //! Promises that a slip is mended only when one concept is meant, and that no slip leads to a
 //! figure or across a negative prefix.
 
 mod build;
 mod file;
+mod freeze;
 mod grammar;
-
-use std::collections::{HashMap, HashSet};
-
-use strsim::osa_distance;
+mod marks;
+mod meaning;
+mod mend;
+mod split;
+mod tables;
 
 use super::concept::Concept;
-use super::normalize::normalize_word;
 use super::number::DecimalSign;
 
 pub use file::Overlay;
 pub(super) use grammar::{
     Adjectives, ContainerOrder, Grammar, Negation, RepeatedNumber, UnitOrder,
 };
+pub(super) use meaning::{Found, Meaning};
 
-/// Fewer letters than this are no word without its article.
-const STEM_LEAST: usize = 3;
-
-/// What a phrase stands for.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) enum Meaning {
-    Concept(Concept),
-    /// A fraction such as a half.
-    Fraction(f64),
-    /// A language's name, as its BCP 47 tag.
-    Language(String),
-    /// A number word below a hundred.
-    Number(f64),
-    /// A word without a meaning of its own here.
-    Plain,
-    /// A word that multiplies the number before it.
-    Scale(f64),
-}
+use marks::Mark;
+use split::STEM_LEAST;
+use tables::Tables;
 
 /// What is wrong with a lexicon file.
 #[derive(Debug, thiserror::Error)]
 pub enum LexiconError {
+    /// Not the tables that are expected.
+    #[error("the tables cannot be read: {0}")]
+    Tables(String),
     /// Not the TOML that is expected.
     #[error("the lexicon cannot be read: {0}")]
     Toml(#[from] toml::de::Error),
@@ -79,52 +70,7 @@ pub enum LexiconError {
 /// A locale's words, ready for reading.
 #[derive(Debug)]
 pub struct Lexicon {
-    tag: String,
-    name: String,
-    name_in_sms: String,
-    review: String,
-    spelling: String,
-    pub(super) grammar: Grammar,
-    negative_prefixes: Vec<String>,
-    /// Little words that are written as one with the next, longest first.
-    prefixes: Vec<String>,
-    /// Articles that are written as one with the noun, and say nothing.
-    articles: Vec<String>,
-    /// Words that tell how much of a quality there is.
-    degrees: HashSet<String>,
-    /// Words that say no by themselves.
-    bare_no: HashSet<String>,
-    months: HashMap<String, u8>,
-    ordinals: HashMap<String, u8>,
-    /// Text-speak and slips that stand for a whole word, or several.
-    slips: HashMap<String, Vec<String>>,
-    /// By first word: the other words and the meaning, longest first.
-    phrases: HashMap<String, Vec<Phrase>>,
-    /// All words of all phrases, and the plain ones.
-    known: HashSet<String>,
-    /// The known words that stand by themselves, and not only in a phrase.
-    alone: HashSet<String>,
-    /// Words that a slip may be mended to, by length in characters and first letter.
-    mendable: HashMap<(usize, char), Vec<String>>,
-    /// Letters beyond a to z that its words are written with.
-    letters: HashSet<char>,
-    /// Words that have accents, with them.
-    written: HashSet<String>,
-    /// The letters with accents, and those of other scripts, of these words.
-    accents: HashSet<char>,
-}
-
-#[derive(Debug)]
-struct Phrase {
-    rest: Vec<String>,
-    meaning: Meaning,
-}
-
-/// A phrase that was found.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) struct Found {
-    pub(super) words: usize,
-    pub(super) meaning: Meaning,
+    tables: Tables,
 }
 
 impl Lexicon {
@@ -135,43 +81,76 @@ impl Lexicon {
     /// Every [`LexiconError`] of it, each naming its entry, when the file is not whole or
     /// contradicts itself.
     pub fn parse(text: &str, plain: &str, overlays: &[Overlay]) -> Result<Self, Vec<LexiconError>> {
-        build::build(text, plain, overlays)
+        Self::of(build::build(text, plain, overlays)?)
+    }
+
+    /// The tables of a lexicon file and its plain words, as the program is built with them.
+    ///
+    /// # Errors
+    /// As for [`Lexicon::parse`].
+    pub fn tables(text: &str, plain: &str) -> Result<Vec<u8>, Vec<LexiconError>> {
+        let stored = build::build(text, plain, &[])?;
+        stored.bytes().map_err(|error| vec![error])
+    }
+
+    /// Reads the tables that the program was built with, and the overlays that belong to the
+    /// language.
+    ///
+    /// # Errors
+    /// [`LexiconError`], when the tables are not what [`Lexicon::tables`] makes, or an overlay
+    /// contradicts them.
+    pub fn built(tables: &'static [u8], overlays: &[Overlay]) -> Result<Self, Vec<LexiconError>> {
+        let tables = Tables::read(tables).map_err(|error| vec![error])?;
+        if overlays.is_empty() {
+            return Ok(Self { tables });
+        }
+        Self::of(build::build_on(&tables, overlays)?)
+    }
+
+    fn of(stored: tables::Stored<'static>) -> Result<Self, Vec<LexiconError>> {
+        let tables = Tables::of(stored).map_err(|error| vec![error])?;
+        Ok(Self { tables })
+    }
+
+    /// How the language orders its words.
+    pub(super) const fn grammar(&self) -> Grammar {
+        self.tables.head.grammar
     }
 
     /// BCP 47 tag.
     #[must_use]
     pub fn tag(&self) -> &str {
-        &self.tag
+        &self.tables.head.tag
     }
 
     /// The language's own name.
     #[must_use]
     pub fn name(&self) -> &str {
-        &self.name
+        &self.tables.head.name
     }
 
     /// The name in letters that a message has.
     #[must_use]
     pub fn name_in_sms(&self) -> &str {
-        &self.name_in_sms
+        &self.tables.head.name_in_sms
     }
 
     /// Who has read the locale.
     #[must_use]
     pub fn review(&self) -> &str {
-        &self.review
+        &self.tables.head.review
     }
 
     /// Which spellings the language uses in a message, and what it leaves out.
     #[must_use]
     pub fn spelling(&self) -> &str {
-        &self.spelling
+        &self.tables.head.spelling
     }
 
     /// Whether decimals are written with a comma; nothing where both signs are met.
     #[must_use]
     pub const fn writes_commas(&self) -> Option<bool> {
-        match self.grammar.decimal_sign {
+        match self.grammar().decimal_sign {
             DecimalSign::Comma => Some(true),
             DecimalSign::Either => None,
             DecimalSign::Point => Some(false),
@@ -180,125 +159,110 @@ impl Lexicon {
 
     /// The month that a word names.
     pub(super) fn month(&self, word: &str) -> Option<u8> {
-        self.months.get(word).copied()
+        self.tables.marks(word).month()
     }
 
     /// The day of a month that a word names.
     pub(super) fn ordinal(&self, word: &str) -> Option<u8> {
-        self.ordinals.get(word).copied()
+        self.tables.marks(word).ordinal()
     }
 
     /// The longest phrase at the head of `words`.
     pub(super) fn find(&self, words: &[&str]) -> Option<Found> {
-        let (first, rest) = words.split_first()?;
-        let by_phrase = self.phrases.get(*first).and_then(|phrases| {
-            phrases
-                .iter()
-                .find(|phrase| {
-                    phrase.rest.len() <= rest.len()
-                        && phrase
-                            .rest
-                            .iter()
-                            .zip(rest)
-                            .all(|(ours, theirs)| ours == theirs)
-                })
-                .map(|phrase| Found {
-                    words: phrase.rest.len() + 1,
-                    meaning: phrase.meaning.clone(),
-                })
-        });
-        by_phrase.or_else(|| {
-            self.known.contains(*first).then_some(Found {
-                words: 1,
-                meaning: Meaning::Plain,
-            })
+        if let Some((words, meaning)) = self.tables.longest(words) {
+            return Some(Found {
+                words,
+                meaning: meaning.clone(),
+            });
+        }
+        let first = self.tables.marks(words.first()?);
+        first.has(Mark::Known).then_some(Found {
+            words: 1,
+            meaning: Meaning::Plain,
         })
     }
 
-    /// The words that a slip stands for.
-    pub(super) fn slip(&self, word: &str) -> Option<&[String]> {
-        self.slips.get(word).map(Vec::as_slice)
+    /// The words that a slip stands for, parted by a space.
+    pub(super) fn slip(&self, word: &str) -> Option<&str> {
+        self.tables.slip(word)
     }
 
     /// Whether a word stands in the file.
     pub(super) fn knows(&self, word: &str) -> bool {
-        self.known.contains(word) || self.months.contains_key(word)
+        let marks = self.tables.marks(word);
+        marks.has(Mark::Known) || marks.has(Mark::Month)
     }
 
     /// Whether a word stands in the file by itself, and not only in a phrase.
     pub(super) fn has_alone(&self, word: &str) -> bool {
-        self.alone.contains(word) || self.months.contains_key(word)
+        let marks = self.tables.marks(word);
+        marks.has(Mark::Alone) || marks.has(Mark::Month)
+    }
+
+    /// What a word means by itself.
+    fn alone(&self, word: &str) -> Option<&Meaning> {
+        self.tables.longest(&[word]).map(|(_, meaning)| meaning)
     }
 
     /// Whether a word has a meaning by itself.
     pub(super) fn means(&self, word: &str) -> bool {
-        self.find(&[word])
-            .is_some_and(|found| found.words == 1 && found.meaning != Meaning::Plain)
+        self.alone(word).is_some()
     }
 
     /// Whether a word by itself denies.
     pub(super) fn denies(&self, word: &str) -> bool {
-        let negation = Meaning::Concept(Concept::Negation);
-        self.find(&[word])
-            .is_some_and(|found| found.meaning == negation)
+        matches!(self.alone(word), Some(Meaning::Concept(Concept::Negation)))
     }
 
     /// Whether a word says no by itself, as an answer or a correction.
     pub(super) fn says_no(&self, word: &str) -> bool {
-        self.bare_no.contains(word)
+        self.tables.marks(word).has(Mark::BareNo)
     }
 
     /// Whether a word tells how much of a quality there is: too, very, so.
     pub(super) fn grades(&self, word: &str) -> bool {
-        self.degrees.contains(word)
+        self.tables.marks(word).has(Mark::Degree)
     }
 
     /// Whether a word is written with letters beyond a to z, all of them of this language.
     pub(super) fn spells(&self, word: &str) -> bool {
         let mut foreign = word.chars().filter(|c| !c.is_ascii()).peekable();
-        foreign.peek().is_some() && foreign.all(|c| self.letters.contains(&c))
+        foreign.peek().is_some() && foreign.all(|c| self.tables.has_letter(c))
     }
 
     /// Whether a little word only joins others: what is cut off another word is never a unit.
     pub(super) fn joins(&self, word: &str) -> bool {
-        self.find(&[word]).is_some_and(|found| {
-            matches!(
-                found.meaning,
-                Meaning::Concept(
-                    Concept::And
-                        | Concept::AtWord
-                        | Concept::Determiner
-                        | Concept::FromWord
-                        | Concept::Negation
-                        | Concept::Of
-                        | Concept::Or
-                        | Concept::Per
-                        | Concept::Possessive
-                )
-            )
-        })
+        matches!(
+            self.alone(word),
+            Some(Meaning::Concept(
+                Concept::And
+                    | Concept::AtWord
+                    | Concept::Determiner
+                    | Concept::FromWord
+                    | Concept::Negation
+                    | Concept::Of
+                    | Concept::Or
+                    | Concept::Per
+                    | Concept::Possessive
+            ))
+        )
     }
 
     /// Whether all letters beyond a to z of a word are met in the language.
     pub(super) fn has_accents_of(&self, typed: &str) -> bool {
         let lower = typed.to_lowercase();
         let mut foreign = lower.chars().filter(|c| c.is_alphabetic() && !c.is_ascii());
-        foreign.all(|c| self.accents.contains(&c))
+        foreign.all(|c| self.tables.has_accent(c))
     }
 
     /// Whether the file has a word with just these accents.
     pub(super) fn writes(&self, typed: &str) -> bool {
-        self.written.contains(&typed.to_lowercase())
+        self.tables.writes(&typed.to_lowercase())
     }
 
     /// A word without an article that is written as one with it.
     pub(super) fn without_article<'w>(&self, word: &'w str) -> &'w str {
-        let stem = self
-            .articles
-            .iter()
-            .find_map(|article| word.strip_prefix(article.as_str()));
-        stem.filter(|stem| stem.chars().count() >= STEM_LEAST)
-            .unwrap_or(word)
+        split::without_article(&self.tables.head.articles, word)
     }
 
     /// A word cut behind a little word that is written as one with it: the little word, if it is
@@ -306,7 +270,7 @@ impl Lexicon {
     /// one with a slip.
     pub(super) fn cut_prefix(&self, word: &str) -> Option<(Option<&str>, String)> {
         let cuts = || {
-            self.prefixes.iter().rev().filter_map(|prefix| {
+            self.tables.head.prefixes.iter().rev().filter_map(|prefix| {
                 let stem = self.without_article(word.strip_prefix(prefix.as_str())?);
                 (stem.chars().count() >= 2).then_some((prefix, stem))
             })
@@ -318,111 +282,12 @@ impl Lexicon {
         })?;
         // The article inside `wal-` and `bil-` says nothing.
         let little = self
+            .tables
+            .head
             .articles
             .iter()
             .find_map(|article| prefix.strip_suffix(article.as_str()))
             .unwrap_or(prefix);
         Some((self.knows(little).then_some(little), stem.to_owned()))
     }
-
-    /// The word that was meant, if only one can have been.
-    pub(super) fn mend(&self, word: &str) -> Option<&str> {
-        let length = word.chars().count();
-        // A slip in the first letter is rare and leads far astray.
-        let first = word.chars().next()?;
-        let reach = match length {
-            0..=3 => return None,
-            4..=6 => 1,
-            _ => 2,
-        };
-        let negative = |w: &str| {
-            self.negative_prefixes
-                .iter()
-                .find(|prefix| w.starts_with(prefix.as_str()))
-        };
-        let mut best: Option<(usize, &str)> = None;
-        let mut tied = false;
-        for size in length.saturating_sub(reach)..=length + reach {
-            for candidate in self.mendable.get(&(size, first)).into_iter().flatten() {
-                if negative(candidate) != negative(word) {
-                    continue;
-                }
-                let distance = osa_distance(word, candidate);
-                if distance > reach || (distance == 2 && (size < 6 || self.is_grave(candidate))) {
-                    continue;
-                }
-                // In a short word another letter is another word: a sack is not sick.
-                if length <= 5 && size == length && !same_letters(word, candidate) {
-                    continue;
-                }
-                match best {
-                    Some((nearest, _)) if distance > nearest => {}
-                    Some((nearest, other)) if distance == nearest => {
-                        tied = tied || !self.same_meaning(other, candidate);
-                    }
-                    Some(_) | None => {
-                        best = Some((distance, candidate));
-                        tied = false;
-                    }
-                }
-            }
-        }
-        best.filter(|_| !tied).map(|(_, candidate)| candidate)
-    }
-
-    /// Words that a dose hangs on: taken for another word at two letters' distance, they would
-    /// halve it.
-    fn is_grave(&self, word: &str) -> bool {
-        let grave = [Concept::Clear, Concept::Negation, Concept::HalfWay];
-        self.find(&[word]).is_some_and(
-            |found| matches!(found.meaning, Meaning::Concept(concept) if grave.contains(&concept)),
-        )
-    }
-
-    fn same_meaning(&self, one: &str, other: &str) -> bool {
-        let meaning = |word: &str| self.find(&[word]).map(|found| found.meaning);
-        meaning(one).is_some() && meaning(one) == meaning(other)
-    }
-}
-
-/// The same letters in another order.
-fn same_letters(one: &str, other: &str) -> bool {
-    let sorted = |word: &str| {
-        let mut letters: Vec<char> = word.chars().collect();
-        letters.sort_unstable();
-        letters
-    };
-    sorted(one) == sorted(other)
-}
-
-impl Lexicon {
-    /// A phrase's words, made plain; a hyphen parts words as a space does. Signs stand for
-    /// themselves.
-    fn split(&self, phrase: &str) -> Vec<String> {
-        let plain = normalize_word(phrase);
-        let mut words: Vec<String> = Vec::new();
-        let mut push = |word: String| words.push(self.without_article(&word).to_owned());
-        for part in plain.split([' ', '-']) {
-            let mut word = String::new();
-            for c in part.chars() {
-                if is_letter(c) {
-                    word.push(c);
-                } else {
-                    if !word.is_empty() {
-                        push(std::mem::take(&mut word));
-                    }
-                    push(c.to_string());
-                }
-            }
-            if !word.is_empty() {
-                push(word);
-            }
-        }
-        words
-    }
-}
-
-/// Letters, their vowel signs, digits and the apostrophe make words.
-fn is_letter(c: char) -> bool {
-    c.is_alphanumeric() || c == '\'' || unicode_normalization::char::is_combining_mark(c)
 }
