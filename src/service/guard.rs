@@ -123,3 +123,73 @@ fn likeness(text: &str) -> u64 {
     }
     hasher.finish()
 }
+
+#[cfg(test)]
+mod tests {
+    use jiff::{SignedDuration, Timestamp};
+
+    use super::{Admission, Guard, HOURLY_MAX, PEOPLE_MAX, REPEATS_MAX};
+
+    fn at(second: i64) -> Timestamp {
+        Timestamp::UNIX_EPOCH + SignedDuration::from_secs(1_770_000_000 + second)
+    }
+
+    #[test]
+    fn one_person_is_answered_so_often_a_minute_and_another_as_well() {
+        let mut guard = Guard::new(3);
+        let mut admit = |person, n: i64, second| guard.admit(person, &n.to_string(), at(second));
+        for n in 0..3 {
+            assert_eq!(admit("a", n, n), Admission::Admitted);
+        }
+        assert_eq!(admit("a", 3, 59), Admission::OverRate);
+        assert_eq!(admit("b", 0, 59), Admission::Admitted);
+        assert_eq!(admit("a", 4, 62), Admission::Admitted);
+    }
+
+    /// A backlog after a standstill counts as it was written, not as it is answered.
+    #[test]
+    fn messages_of_different_minutes_are_not_one_burst() {
+        let mut guard = Guard::new(1);
+        for minute in 0..10 {
+            let admission = guard.admit("a", &minute.to_string(), at(minute * 61));
+            assert_eq!(admission, Admission::Admitted);
+        }
+    }
+
+    #[test]
+    fn our_own_words_and_the_same_words_again_and_again_are_a_machines() {
+        let mut guard = Guard::new(100);
+        assert_eq!(guard.admit("a", "20 L", at(0)), Admission::Admitted);
+        guard.replied("a", "What % is on the label?");
+        assert_eq!(
+            guard.admit("a", "what %  is on the LABEL?", at(1)),
+            Admission::Looping
+        );
+        let often = (0..20).map(|n| guard.admit("b", "I am driving", at(n * 10)));
+        let admitted = often.filter(|admission| *admission == Admission::Admitted);
+        assert_eq!(admitted.count(), REPEATS_MAX - 1);
+        // An hour later it may be a person again.
+        assert_eq!(
+            guard.admit("b", "I am driving", at(4000)),
+            Admission::Admitted
+        );
+    }
+
+    #[test]
+    fn there_is_an_end_to_two_machines_that_talk() {
+        let mut guard = Guard::new(100);
+        let admitted = (0..200)
+            .filter(|n| guard.admit("a", &n.to_string(), at(n * 10)) == Admission::Admitted)
+            .count();
+        assert_eq!(admitted, HOURLY_MAX);
+    }
+
+    #[test]
+    fn it_keeps_a_bounded_number_of_people_in_mind() {
+        let mut guard = Guard::new(12);
+        for n in 0..(PEOPLE_MAX as i64 + 5000) {
+            guard.admit(&n.to_string(), "20 L", at(n / 100));
+        }
+        assert!(guard.people.len() <= PEOPLE_MAX);
+    }
+}

@@ -256,6 +256,19 @@ fn check_says_what_is_wrong_and_where() {
             "nowhere cannot be read",
         ),
         ("[answers]\nwords = [\"none.toml\"]\n", "none.toml: "),
+        (
+            "[[channel]]\nkind = \"telegram\"\nname = \"x\"\ntoken_env = \"MATONE_NOT_SET\"\n",
+            "[[channel]] x: the environment variable MATONE_NOT_SET is not set",
+        ),
+        (
+            "[[channel]]\nkind = \"modem\"\nname = \"x\"\ndevice = \"/dev/none-such\"\n",
+            "there is no device /dev/none-such",
+        ),
+        (
+            "[[channel]]\nkind = \"webhook\"\nname = \"x\"\nsecret_file = \"matone.toml\"\n\
+             reply_url = \"http://127.0.0.1:9/send\"\n",
+            "[[channel]] x: a webhook needs [http] listen",
+        ),
     ] {
         deployment.write("matone.toml", config);
         let output = run(&["check", "--config", &deployment.config()], b"");
@@ -333,4 +346,50 @@ fn the_conversation_greets_in_two_lines_and_answers() {
     assert!(lines[2].contains("40 drops"));
     assert!(lines[3].contains('%'));
     assert!(lines[4].contains("20 drops"));
+}
+
+/// Before a start: a port that is taken, a key file that others can read, two of one name.
+#[test]
+fn check_says_what_a_start_would_stumble_over() {
+    use std::os::unix::fs::PermissionsExt;
+    let taken = std::net::TcpListener::bind("127.0.0.1:0").expect("a port");
+    let address = taken.local_addr().expect("its address");
+    let modem = "[[channel]]\nkind = \"modem\"\nname = \"x\"\ndevice = \"/dev/null\"\n";
+    let config = format!("[http]\nlisten = \"{address}\"\n{modem}{modem}");
+    let deployment = Deployment::new("stumble", &config);
+    deployment.write("matone.key", &"00".repeat(32));
+    let key = deployment.0.join("matone.key");
+    std::fs::set_permissions(&key, std::fs::Permissions::from_mode(0o644)).expect("set");
+    let output = run(&["check", "--config", &deployment.config()], b"");
+    assert_eq!(output.status.code(), Some(1));
+    let stdout = text(&output.stdout);
+    for says in [
+        &format!("[http] listen: {address} cannot be listened on"),
+        "matone.key can be read by others; run: chmod 600",
+        "two channels are called `x`",
+    ] {
+        assert!(stdout.contains(says), "{says}: {stdout}");
+    }
+    // Nothing was started and nothing made.
+    assert!(!deployment.0.join("matone.db").exists());
+    // A start says the first of it, in a line.
+    let output = run(&["serve", "--config", &deployment.config()], b"");
+    assert_eq!(output.status.code(), Some(1));
+    assert_eq!(
+        text(&output.stderr),
+        "matone: [[channel]] name: two channels are called `x`\n"
+    );
+}
+
+#[test]
+fn the_number_to_call_stands_before_first_aid_and_nowhere_else() {
+    let deployment = Deployment::new("help-line", "[answers]\nhelp_line = \"+000\"\n");
+    let ask = |message: &str| {
+        let output = run(&["ask", "--config", &deployment.config(), message], b"");
+        text(&output.stdout).to_owned()
+    };
+    let aid = ask("my child drank bleach");
+    assert!(aid.starts_with("Call +000. GET MEDICAL HELP NOW."), "{aid}");
+    assert!(ask("mtoto amekunywa blichi").starts_with("Piga +000. "));
+    assert!(!ask("20 L bleach 5%").contains("+000"));
 }
