@@ -122,6 +122,19 @@ impl Address {
         &self.written
     }
 
+    /// Whether a telephone network's sender is a short code: a service's number, that reads no
+    /// answer.
+    #[must_use]
+    pub fn is_short_code(&self) -> bool {
+        match self.network {
+            Network::Chat => false,
+            Network::Phone => {
+                self.number.len() < PHONE_DIGITS_MIN
+                    && self.number.bytes().all(|b| b.is_ascii_digit())
+            }
+        }
+    }
+
     /// Whether a telephone network's sender is a machine: a name in letters or a short code
     /// reads no answer.
     #[must_use]

@@ -312,9 +312,9 @@ async fn what_is_no_message_is_refused_with_a_reason() {
             400,
             "the field `from` is neither a text nor a number\n",
         ),
-        // A machine reads no answer.
+        // A short code reads no answer.
         (
-            br#"{"id": "1", "from": "OPERATOR", "text": "You have won"}"#,
+            br#"{"id": "1", "from": "15400", "text": "You have won"}"#,
             200,
             "ok\n",
         ),
