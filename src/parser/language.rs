@@ -59,6 +59,8 @@ const SLIP: f64 = 0.5;
 const PREFIXED: f64 = 0.8;
 /// A word that is one slip away from one of the language.
 const MENDED: f64 = 0.35;
+/// A language that has every word of a message, where the common one lacks some.
+const COMPLETE: f64 = 0.9;
 /// A word that is only spelt with the language's letters.
 const SPELT: f64 = 0.6;
 
@@ -99,6 +101,7 @@ fn scores(text: &str, lexicons: &[&Lexicon], common: &str) -> Vec<f64> {
     let plain = normalize(text);
     let tokens = tokenize(&plain, text.len());
     let mut unknown: Vec<&str> = Vec::new();
+    let mut lacking = vec![0_usize; lexicons.len()];
     for token in &tokens {
         let TokenKind::Word(word) = &token.kind else {
             continue;
@@ -107,6 +110,17 @@ fn scores(text: &str, lexicons: &[&Lexicon], common: &str) -> Vec<f64> {
             .iter()
             .map(|lexicon| known(word, lexicon))
             .collect();
+        if word.chars().all(char::is_alphabetic) && word.chars().count() > 1 {
+            for ((lacking, weight), lexicon) in lacking.iter_mut().zip(&weights).zip(lexicons) {
+                // The common one has a word if only in a phrase; who is to have all, by itself.
+                let has = if lexicon.tag() == common {
+                    *weight > 0.0
+                } else {
+                    *weight >= PLAIN
+                };
+                *lacking += usize::from(!has);
+            }
+        }
         // "Vírus" with its accent is Portuguese, whoever else has the word.
         let typed = text.get(token.span.clone()).unwrap_or_default();
         if !typed.is_ascii() {
@@ -134,6 +148,17 @@ fn scores(text: &str, lexicons: &[&Lexicon], common: &str) -> Vec<f64> {
             }
         }
         add(&mut scores, &weights);
+    }
+    // "Do drum 200 litre ke bleach": the one that all borrow from lacks a word, and one that
+    // borrows lacks none.
+    let common_lacks = lexicons
+        .iter()
+        .zip(&lacking)
+        .any(|(lexicon, lacking)| lexicon.tag() == common && *lacking > 0);
+    for (score, lacking) in scores.iter_mut().zip(&lacking) {
+        if common_lacks && *lacking == 0 {
+            *score += COMPLETE;
+        }
     }
     // What nobody has may be a slip; to look for it pays where the rest leaves doubt.
     if !is_clear(&scores) {

@@ -606,3 +606,12 @@ fn what_was_before_does_not_stand_beside_what_is_now() {
         );
     }
 }
+
+/// Words that English has too, and one that it lacks: the language that has them all is meant.
+#[test]
+fn a_message_of_borrowed_words_is_in_the_language_that_has_them_all() {
+    let answer = Office::once_json("do drum 200 litre ke bleach 5%");
+    assert_eq!(answer["lang"], "hi", "{answer}");
+    assert_eq!(answer["request"]["volume_l"], 400.0, "{answer}");
+    assert_eq!(Office::once_json("chlore 40 litres")["lang"], "fr");
+}
