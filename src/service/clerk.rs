@@ -158,7 +158,10 @@ impl Clerk {
             );
             return Ok((Settlement::Failed, Some(Aside::Failed)));
         };
-        match self.guard.admit(&message.person, &text, message.at) {
+        match self
+            .guard
+            .admit(message.id, &message.person, &text, message.at)
+        {
             Admission::Admitted => {}
             Admission::Looping => {
                 tracing::warn!(channel = %message.channel, "a loop is broken: no answer");

@@ -11,6 +11,8 @@ use std::hash::{Hash, Hasher};
 
 use jiff::{SignedDuration, Timestamp};
 
+use crate::store::InboxId;
+
 /// People in mind; beyond that, those who have not written for longest are forgotten.
 const PEOPLE_MAX: usize = 20_000;
 const MINUTE: SignedDuration = SignedDuration::from_mins(1);
@@ -44,8 +46,8 @@ pub struct Guard {
 
 #[derive(Debug, Default)]
 struct Recent {
-    /// Times and likenesses of what was admitted in the last hour.
-    admitted: VecDeque<(Timestamp, u64)>,
+    /// Times, likenesses and numbers of what was admitted in the last hour.
+    admitted: VecDeque<(Timestamp, u64, InboxId)>,
     replies: VecDeque<u64>,
 }
 
@@ -59,31 +61,35 @@ impl Guard {
         }
     }
 
-    /// Whether a message is answered.
-    pub fn admit(&mut self, person: &str, text: &str, at: Timestamp) -> Admission {
+    /// Whether a message is answered. One that was admitted stays so: where the store failed it is
+    /// asked about again.
+    pub fn admit(&mut self, id: InboxId, person: &str, text: &str, at: Timestamp) -> Admission {
         self.make_room(at);
         let likeness = likeness(text);
         let recent = self.people.entry(person.to_owned()).or_default();
         let since = |span: SignedDuration| at.checked_sub(span).unwrap_or(Timestamp::MIN);
-        recent.admitted.retain(|(then, _)| *then >= since(HOUR));
+        recent.admitted.retain(|(then, ..)| *then >= since(HOUR));
+        if recent.admitted.iter().any(|(.., admitted)| *admitted == id) {
+            return Admission::Admitted;
+        }
         let within = |span: SignedDuration| {
             let since = since(span);
             recent
                 .admitted
                 .iter()
-                .filter(move |(then, _)| *then >= since)
+                .filter(move |(then, ..)| *then >= since)
         };
         if recent.replies.contains(&likeness) {
             return Admission::Looping;
         }
-        let same = within(REPEAT_WITHIN).filter(|(_, other)| *other == likeness);
+        let same = within(REPEAT_WITHIN).filter(|(_, other, _)| *other == likeness);
         if same.count() + 1 >= REPEATS_MAX || within(HOUR).count() >= HOURLY_MAX {
             return Admission::Looping;
         }
         if within(MINUTE).count() >= self.per_minute {
             return Admission::OverRate;
         }
-        recent.admitted.push_back((at, likeness));
+        recent.admitted.push_back((at, likeness, id));
         Admission::Admitted
     }
 
@@ -102,7 +108,7 @@ impl Guard {
             return;
         }
         let since = now.checked_sub(HOUR).unwrap_or(Timestamp::MIN);
-        let last = |recent: &Recent| recent.admitted.back().map(|(at, _)| *at);
+        let last = |recent: &Recent| recent.admitted.back().map(|(at, ..)| *at);
         self.people
             .retain(|_, recent| last(recent).is_some_and(|at| at >= since));
         if self.people.len() >= PEOPLE_MAX {
@@ -126,9 +132,32 @@ fn likeness(text: &str) -> u64 {
 
 #[cfg(test)]
 mod tests {
+    use std::sync::atomic::{AtomicI64, Ordering};
+
     use jiff::{SignedDuration, Timestamp};
 
+    use crate::store::InboxId;
+
     use super::{Admission, Guard, HOURLY_MAX, PEOPLE_MAX, REPEATS_MAX};
+
+    impl Guard {
+        /// A message that was not asked about before.
+        fn new_message(&mut self, person: &str, text: &str, at: Timestamp) -> Admission {
+            static NEXT: AtomicI64 = AtomicI64::new(0);
+            let id = InboxId(NEXT.fetch_add(1, Ordering::Relaxed));
+            self.admit(id, person, text, at)
+        }
+    }
+
+    #[test]
+    fn a_message_that_is_asked_about_again_counts_once() {
+        let mut guard = Guard::new(1);
+        for _ in 0..20 {
+            let admission = guard.admit(InboxId(-1), "a", "20 L", at(0));
+            assert_eq!(admission, Admission::Admitted);
+        }
+        assert_eq!(guard.new_message("a", "10 L", at(1)), Admission::OverRate);
+    }
 
     fn at(second: i64) -> Timestamp {
         Timestamp::UNIX_EPOCH + SignedDuration::from_secs(1_770_000_000 + second)
@@ -137,7 +166,8 @@ mod tests {
     #[test]
     fn one_person_is_answered_so_often_a_minute_and_another_as_well() {
         let mut guard = Guard::new(3);
-        let mut admit = |person, n: i64, second| guard.admit(person, &n.to_string(), at(second));
+        let mut admit =
+            |person, n: i64, second| guard.new_message(person, &n.to_string(), at(second));
         for n in 0..3 {
             assert_eq!(admit("a", n, n), Admission::Admitted);
         }
@@ -151,7 +181,7 @@ mod tests {
     fn messages_of_different_minutes_are_not_one_burst() {
         let mut guard = Guard::new(1);
         for minute in 0..10 {
-            let admission = guard.admit("a", &minute.to_string(), at(minute * 61));
+            let admission = guard.new_message("a", &minute.to_string(), at(minute * 61));
             assert_eq!(admission, Admission::Admitted);
         }
     }
@@ -159,18 +189,18 @@ mod tests {
     #[test]
     fn our_own_words_and_the_same_words_again_and_again_are_a_machines() {
         let mut guard = Guard::new(100);
-        assert_eq!(guard.admit("a", "20 L", at(0)), Admission::Admitted);
+        assert_eq!(guard.new_message("a", "20 L", at(0)), Admission::Admitted);
         guard.replied("a", "What % is on the label?");
         assert_eq!(
-            guard.admit("a", "what %  is on the LABEL?", at(1)),
+            guard.new_message("a", "what %  is on the LABEL?", at(1)),
             Admission::Looping
         );
-        let often = (0..20).map(|n| guard.admit("b", "I am driving", at(n * 10)));
+        let often = (0..20).map(|n| guard.new_message("b", "I am driving", at(n * 10)));
         let admitted = often.filter(|admission| *admission == Admission::Admitted);
         assert_eq!(admitted.count(), REPEATS_MAX - 1);
         // An hour later it may be a person again.
         assert_eq!(
-            guard.admit("b", "I am driving", at(4000)),
+            guard.new_message("b", "I am driving", at(4000)),
             Admission::Admitted
         );
     }
@@ -179,7 +209,7 @@ mod tests {
     fn there_is_an_end_to_two_machines_that_talk() {
         let mut guard = Guard::new(100);
         let admitted = (0..200)
-            .filter(|n| guard.admit("a", &n.to_string(), at(n * 10)) == Admission::Admitted)
+            .filter(|n| guard.new_message("a", &n.to_string(), at(n * 10)) == Admission::Admitted)
             .count();
         assert_eq!(admitted, HOURLY_MAX);
     }
@@ -188,7 +218,7 @@ mod tests {
     fn it_keeps_a_bounded_number_of_people_in_mind() {
         let mut guard = Guard::new(12);
         for n in 0..(PEOPLE_MAX as i64 + 5000) {
-            guard.admit(&n.to_string(), "20 L", at(n / 100));
+            guard.new_message(&n.to_string(), "20 L", at(n / 100));
         }
         assert!(guard.people.len() <= PEOPLE_MAX);
     }
